@@ -1,0 +1,50 @@
+package headgate.runtime.origin;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+
+/**
+ * A value read from a file, with the file's digest and where each field stood.
+ *
+ * @param <T> the value's type
+ * @param value the value
+ * @param file the file's name as it was given
+ * @param sha256 digest of the file's bytes, lower-case hexadecimal
+ * @param places where each field stood, by field path such as {@code arms[2].lift.speed}
+ */
+public record Loaded<T>(T value, String file, String sha256, Map<String, Place> places) {
+
+    /** Copies the map. */
+    public Loaded {
+        places = Map.copyOf(places);
+    }
+
+    /**
+     * Finds where a field stood.
+     *
+     * @param path the field's path
+     * @return its place, or that of the nearest field that holds it; empty if neither is known
+     */
+    public Optional<Place> place(String path) {
+        String at = path;
+        while (true) {
+            Place place = places.get(at);
+            if (place != null || at.isEmpty()) {
+                return Optional.ofNullable(place);
+            }
+            int cut = Math.max(at.lastIndexOf('.'), at.lastIndexOf('['));
+            at = cut < 0 ? "" : at.substring(0, cut);
+        }
+    }
+
+    /**
+     * Changes the value and keeps its origin: used for remedies, which say what in the file they would change.
+     *
+     * @param change the change
+     * @return the changed value with the same origin
+     */
+    public Loaded<T> with(UnaryOperator<T> change) {
+        return new Loaded<>(change.apply(value), file, sha256, places);
+    }
+}
