@@ -1,0 +1,56 @@
+package headgate.verifier.remedy;
+
+import headgate.runtime.cropplan.CropPlan;
+import headgate.verifier.check.Case;
+import headgate.verifier.check.Dimension;
+import headgate.verifier.check.Edit;
+import java.math.RoundingMode;
+import java.util.Map;
+
+/**
+ * Grow the crop at another row spacing, so that neighbouring arms on one beam stand further apart.
+ *
+ * @param spacing distance from row to row, m; shown and applied rounded up to a tenth of a millimetre
+ * @param pitch the distance between neighbouring mounts on one beam that this gives, m
+ */
+public record SetRowSpacing(double spacing, double pitch) implements Edit {
+
+    /** Rounds up, so that whoever sets the spacing that is shown is safe. */
+    public SetRowSpacing {
+        spacing = Dimension.LENGTH.rounded(spacing, RoundingMode.CEILING);
+    }
+
+    @Override
+    public Case apply(Case before) {
+        return before.withPlan(plan -> new CropPlan(
+                plan.name(),
+                new CropPlan.Rows(
+                        spacing,
+                        plan.rows().perPass(),
+                        plan.rows().plantSpacing(),
+                        plan.rows().wander()),
+                plan.crop(),
+                plan.soil(),
+                plan.weeds(),
+                plan.plugs(),
+                plan.wanted(),
+                plan.field()));
+    }
+
+    @Override
+    public String text() {
+        return "set neighbouring arms at least " + Dimension.LENGTH.text(pitch, RoundingMode.CEILING)
+                + " apart, which is a row spacing of at least "
+                + Dimension.LENGTH.text(spacing, RoundingMode.CEILING);
+    }
+
+    @Override
+    public String kind() {
+        return "set-row-spacing";
+    }
+
+    @Override
+    public Map<String, Object> figures() {
+        return Map.of("spacing", spacing, "pitch", pitch);
+    }
+}

@@ -1,0 +1,51 @@
+package headgate.verifier.rules;
+
+import headgate.verifier.check.Rule;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** All rules, in the order in which they are run: a rule stands after those that it needs. One list a family. */
+public final class RuleBook {
+
+    /** The version of the rule book, raised whenever a rule is added or decides otherwise. */
+    public static final String VERSION = "0.1.0";
+
+    private static final List<Rule> PACKAGE = List.of();
+
+    private static final List<Rule> BEHAVIOUR = List.of();
+
+    private static final List<Rule> PLAN = List.of();
+
+    private static final List<Rule> MOUNT = List.of();
+
+    private static final List<Rule> ROWS = List.of();
+
+    private static final List<Rule> CLEARANCE = List.of();
+
+    private static final List<Rule> THROUGHPUT = List.of();
+
+    private static final List<Rule> SAFETY = List.of();
+
+    private static final List<Rule> ALL = Stream.of(
+                    PACKAGE, BEHAVIOUR, PLAN, MOUNT, ROWS, CLEARANCE, THROUGHPUT, SAFETY)
+            .flatMap(List::stream)
+            .toList();
+
+    private RuleBook() {}
+
+    /** {@return every rule, in the order in which they are run} */
+    public static List<Rule> all() {
+        return ALL;
+    }
+
+    /**
+     * Finds a rule.
+     *
+     * @param id its id
+     * @return the rule, or empty if there is none of that id
+     */
+    public static Optional<Rule> find(String id) {
+        return ALL.stream().filter(r -> r.info().id().equals(id)).findFirst();
+    }
+}

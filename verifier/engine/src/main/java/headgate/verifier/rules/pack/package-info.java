@@ -1,0 +1,5 @@
+/** Rules on what the bytes of the JAR say. */
+@NullMarked
+package headgate.verifier.rules.pack;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Rules on what could hurt somebody. */
+@NullMarked
+package headgate.verifier.rules.safety;
+
+import org.jspecify.annotations.NullMarked;
