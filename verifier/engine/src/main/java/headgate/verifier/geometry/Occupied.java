@@ -1,0 +1,201 @@
+package headgate.verifier.geometry;
+
+import headgate.api.shape.Body;
+import headgate.api.shape.Interval;
+import headgate.api.shape.Point;
+import headgate.api.shape.Point3;
+import headgate.api.shape.Prism;
+import headgate.api.sheet.Posture;
+import headgate.api.sheet.Reach;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A volume: the union of convex prisms, which may overlap. It is exact: every operation here gives precisely the sum,
+ * sweep or union that it names. What it stands for is an outer bound only where its maker says so, such as the convex
+ * hull that is taken of a region of tool points.
+ */
+public final class Occupied {
+
+    /** The empty volume. */
+    public static final Occupied NOTHING = new Occupied(List.of());
+
+    private final List<Piece> pieces;
+
+    private Occupied(List<Piece> pieces) {
+        this.pieces = List.copyOf(new LinkedHashSet<>(pieces));
+    }
+
+    /**
+     * The volume of a body.
+     *
+     * @param body the body
+     * @return its volume, in the same frame
+     */
+    public static Occupied of(Body body) {
+        return of(body.prisms());
+    }
+
+    /**
+     * The volume of some prisms.
+     *
+     * @param prisms the prisms, convex or not
+     * @return their union, in the same frame
+     */
+    public static Occupied of(List<Prism> prisms) {
+        return new Occupied(prisms.stream().flatMap(p -> Piece.of(p).stream()).toList());
+    }
+
+    /**
+     * All that a head can occupy: what is fixed, with what moves placed at every point of the convex hull of the
+     * region. The hull, since a straight way between two points of a region that is not convex leaves the region.
+     *
+     * @param fixed what does not move with the tool point, head frame
+     * @param moving what moves with the tool point, placed for a tool point at the origin
+     * @param carried what the head holds, placed for a tool point at the origin; {@link Body#NONE} if nothing
+     * @param region where the tool point can be, head frame
+     * @return the volume, head frame
+     */
+    public static Occupied of(Body fixed, Body moving, Body carried, Reach region) {
+        Occupied placed = of(moving).and(of(carried)).over(region);
+        return of(fixed).and(placed);
+    }
+
+    /**
+     * All that a head can occupy in a posture, what it may carry included.
+     *
+     * @param posture the posture
+     * @return the volume, head frame
+     */
+    public static Occupied of(Posture posture) {
+        return of(posture.fixed(), posture.moving(), posture.carried(), posture.region());
+    }
+
+    /**
+     * The volume placed at every point of the convex hull of a region.
+     *
+     * @param region the region of displacements
+     * @return the sum of this volume and the hull
+     */
+    public Occupied over(Reach region) {
+        return plus(Ring.hull(region.corners()), region.height());
+    }
+
+    /**
+     * The volume swept by a side shift.
+     *
+     * @param shift the range of the displacement along y, micrometres
+     * @return all that is occupied at some shift of the range
+     */
+    public Occupied overShift(Interval shift) {
+        return plus(Ring.hull(List.of(new Point(0, shift.least()), new Point(0, shift.most()))), Interval.at(0));
+    }
+
+    /**
+     * The volume swept by a lift straight up and down.
+     *
+     * @param lift the range of the displacement along z, micrometres
+     * @return all that is occupied at some height of the range
+     */
+    public Occupied overLift(Interval lift) {
+        return plus(Ring.hull(List.of(Point.ORIGIN)), lift);
+    }
+
+    /**
+     * The volume swept along a straight way over the ground.
+     *
+     * @param from the displacement at one end
+     * @param to the displacement at the other end
+     * @return all that is occupied at some point of the way
+     */
+    public Occupied along(Point from, Point to) {
+        return plus(Ring.hull(List.of(from, to)), Interval.at(0));
+    }
+
+    private Occupied plus(Ring region, Interval rise) {
+        return new Occupied(pieces.stream().map(p -> p.plus(region, rise)).toList());
+    }
+
+    /**
+     * Moves the volume.
+     *
+     * @param by the displacement
+     * @return the moved volume
+     */
+    public Occupied shifted(Point3 by) {
+        return new Occupied(
+                pieces.stream().map(p -> p.shifted(by.x(), by.y(), by.z())).toList());
+    }
+
+    /** {@return the volume turned by 180 degrees about the z axis} */
+    public Occupied turned() {
+        return new Occupied(pieces.stream().map(Piece::turned).toList());
+    }
+
+    /**
+     * Puts two volumes together.
+     *
+     * @param other the other volume, in the same frame
+     * @return the union
+     */
+    public Occupied and(Occupied other) {
+        List<Piece> all = new ArrayList<>(pieces);
+        all.addAll(other.pieces);
+        return new Occupied(all);
+    }
+
+    /**
+     * The part of the volume in a height band, such as what lies among the canopy.
+     *
+     * @param band the band of z
+     * @return what the volume has in common with the band; parts that only touch it are left out
+     */
+    public Occupied within(Interval band) {
+        List<Piece> kept = new ArrayList<>();
+        for (Piece p : pieces) {
+            long least = Math.max(p.height().least(), band.least());
+            long most = Math.min(p.height().most(), band.most());
+            if (least < most) {
+                kept.add(Piece.of(p.ring(), new Interval(least, most)));
+            }
+        }
+        return new Occupied(kept);
+    }
+
+    /** {@return the convex prisms, without repeats} */
+    public List<Prism> prisms() {
+        return pieces.stream().map(Piece::prism).toList();
+    }
+
+    /** {@return the smallest box that holds the volume, or empty if there is none} */
+    public Optional<Box> bounds() {
+        return pieces.stream().map(Piece::box).reduce(Box::hull);
+    }
+
+    /** {@return true if there is no volume} */
+    public boolean isEmpty() {
+        return pieces.isEmpty();
+    }
+
+    List<Piece> pieces() {
+        return pieces;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Occupied that && pieces.equals(that.pieces);
+    }
+
+    @Override
+    public int hashCode() {
+        return pieces.hashCode();
+    }
+
+    /** {@return the prisms} */
+    @Override
+    public String toString() {
+        return "occupied " + prisms();
+    }
+}
