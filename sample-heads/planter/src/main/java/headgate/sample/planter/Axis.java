@@ -19,10 +19,11 @@ record Axis(double speed, double acceleration) {
      * @param distance length of the move, micrometres; 0 or more
      * @return the time, milliseconds, rounded up to a tick
      */
-    long time(double distance) {
-        double seconds = distance < speed * speed / acceleration
-                ? 2.0 * StrictMath.sqrt(distance / acceleration)
-                : distance / speed + speed / acceleration;
+    long time(long distance) {
+        double length = distance;
+        double seconds = length < speed * speed / acceleration
+                ? 2.0 * StrictMath.sqrt(length / acceleration)
+                : length / speed + speed / acceleration;
         return toTick(seconds * 1000.0);
     }
 
@@ -33,6 +34,6 @@ record Axis(double speed, double acceleration) {
      * @return the least multiple of {@link #TICK} that is not shorter
      */
     static long toTick(double milliseconds) {
-        return (long) StrictMath.ceil(milliseconds / TICK) * TICK;
+        return TICK * (long) StrictMath.ceil(milliseconds / TICK);
     }
 }

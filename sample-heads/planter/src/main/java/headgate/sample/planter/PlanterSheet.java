@@ -66,7 +66,7 @@ final class PlanterSheet {
                                 .moving(beak(0.055))
                                 .region(REACH)
                                 .build())
-                .actionTime(ActionTime.of(calculated(1.10), calculated(1.45), calculated(1.64)))
+                .actionTime(ActionTime.of(calculated(0.95), calculated(1.40), calculated(1.60)))
                 .power(PowerDraw.of(measured(22), measured(110), measured(280)))
                 .forces(Forces.of(
                         calculated(20),

@@ -95,7 +95,7 @@ public final class PlugPlanter implements SpotHead {
         if (!REACH.yExtent().contains(place.y())) {
             return Action.decline("the place is beside the reach");
         }
-        boolean ahead = (after(place, ground, SHORTEST_APPROACH).x() - READY.x()) * (double) ground.x() < 0;
+        boolean ahead = (after(place, ground, SHORTEST_APPROACH).x() - READY.x()) * ground.x() < 0;
         return Action.decline(
                 ahead
                         ? "the place is not yet in reach, or leaves it before the plug is set"
@@ -155,11 +155,12 @@ public final class PlugPlanter implements SpotHead {
         return new Point3(plan.x(), plan.y(), z);
     }
 
-    private static double distance(Point3 a, Point3 b) {
+    /** The distance, micrometres, rounded up. */
+    private static long distance(Point3 a, Point3 b) {
         double dx = a.x() - b.x();
         double dy = a.y() - b.y();
         double dz = a.z() - b.z();
-        return StrictMath.sqrt(dx * dx + dy * dy + dz * dz);
+        return (long) StrictMath.ceil(StrictMath.sqrt(dx * dx + dy * dy + dz * dz));
     }
 
     /**
