@@ -1,6 +1,9 @@
 package headgate.verifier.rules;
 
 import headgate.verifier.check.Rule;
+import headgate.verifier.rules.clearance.ArmToArm;
+import headgate.verifier.rules.clearance.WorkHeightExists;
+import headgate.verifier.rules.rows.EveryLaneHasAnArm;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -19,9 +22,9 @@ public final class RuleBook {
 
     private static final List<Rule> MOUNT = List.of();
 
-    private static final List<Rule> ROWS = List.of();
+    private static final List<Rule> ROWS = List.of(new EveryLaneHasAnArm());
 
-    private static final List<Rule> CLEARANCE = List.of();
+    private static final List<Rule> CLEARANCE = List.of(new WorkHeightExists(), new ArmToArm());
 
     private static final List<Rule> THROUGHPUT = List.of();
 

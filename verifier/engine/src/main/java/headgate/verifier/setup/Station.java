@@ -3,6 +3,7 @@ package headgate.verifier.setup;
 import headgate.api.shape.Interval;
 import headgate.api.shape.Point;
 import headgate.api.sheet.HeadSheet;
+import headgate.api.unit.Micrometres;
 import headgate.runtime.carriage.Arm;
 import headgate.verifier.check.HeadUnderTest;
 
@@ -22,13 +23,14 @@ public record Station(
 
     /**
      * The mount heights that the arm takes between work and lifted: from the least height at which it works up to the
-     * top of its lift. If no height works, the whole lift.
+     * top of its lift, overshoot included. If no height works, the whole lift.
      *
      * @return the heights over level ground, micrometres
      */
     public Interval heights() {
         long least = height.allowed().map(Interval::least).orElse(arm.lift().least());
-        return new Interval(least, arm.lift().most());
+        long overshoot = (long) Math.ceil(arm.liftMotion().overshoot() * Micrometres.PER_METRE);
+        return new Interval(least, arm.lift().most() + overshoot);
     }
 
     /**

@@ -1,0 +1,94 @@
+package headgate.verifier.rules.clearance;
+
+import headgate.api.unit.Micrometres;
+import headgate.verifier.check.Dimension;
+import headgate.verifier.check.Term;
+import headgate.verifier.geometry.Box;
+import headgate.verifier.geometry.ForbiddenOffsets;
+import headgate.verifier.geometry.Gap;
+import headgate.verifier.geometry.Occupied;
+import headgate.verifier.geometry.Rounding;
+import headgate.verifier.setup.Station;
+import headgate.verifier.setup.StationSpace;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Two stations in two stances, and the gap that must stay between them. */
+final class ArmPair {
+
+    /** A station with what it fills in one stance and its allowance. */
+    record Stance(Station station, String stance, Occupied space, ArmAllowance allowance) {
+
+        String label() {
+            return "arm " + station.arm().id() + " " + stance;
+        }
+    }
+
+    private final Stance right;
+    private final Stance left;
+    private final double policyGap;
+
+    ArmPair(Stance right, Stance left, double policyGap) {
+        this.right = right;
+        this.left = left;
+        this.policyGap = policyGap;
+    }
+
+    /** The stances of a station that a neighbour can meet: at work, and on the way from work to lifted. */
+    static List<Stance> stances(Station station, double coverageFactor) {
+        ArmAllowance allowance = ArmAllowance.of(station, coverageFactor);
+        return List.of(
+                new Stance(station, "at work", StationSpace.atWork(station), allowance),
+                new Stance(station, "lifting", StationSpace.lifting(station), allowance));
+    }
+
+    Stance right() {
+        return right;
+    }
+
+    Stance left() {
+        return left;
+    }
+
+    boolean onOneBeam() {
+        return right.station().arm().beam().equals(left.station().arm().beam());
+    }
+
+    /** The required gap, m. The side shifts are locked during work, so no overshoot across travel is added. */
+    double required() {
+        return policyGap + right.allowance().total() + left.allowance().total();
+    }
+
+    /** A lower bound of the margin that needs no exact measurement, m. */
+    double leastMargin() {
+        Optional<Box> a = right.space().bounds();
+        Optional<Box> b = left.space().bounds();
+        if (a.isEmpty() || b.isEmpty()) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return Math.sqrt((double) a.get().squaredGapTo(b.get())) / Micrometres.PER_METRE - required();
+    }
+
+    Optional<Gap> gap() {
+        return Gap.between(right.space(), left.space());
+    }
+
+    /**
+     * How much further apart the two mounts must stand across travel for the gap to hold there and at every larger
+     * distance, micrometres.
+     */
+    long shortfall() {
+        return ForbiddenOffsets.alongY(right.space(), left.space(), Math.max(1, Rounding.up(required())))
+                .leastPitch();
+    }
+
+    List<Term> terms() {
+        List<Term> terms = new ArrayList<>();
+        terms.add(Term.of("gap by policy", policyGap, Dimension.LENGTH));
+        terms.addAll(right.allowance().terms("arm " + right.station().arm().id()));
+        terms.addAll(left.allowance().terms("arm " + left.station().arm().id()));
+        terms.add(Term.of("overshoot of the side shifts, locked at work", 0.0, Dimension.LENGTH));
+        return terms;
+    }
+}
