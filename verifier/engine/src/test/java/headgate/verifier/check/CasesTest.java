@@ -1,0 +1,51 @@
+package headgate.verifier.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import headgate.api.answer.Action;
+import headgate.api.shape.Interval;
+import headgate.api.shape.Point3;
+import headgate.api.task.Velocity;
+import headgate.api.vocabulary.PlantClass;
+import headgate.api.vocabulary.SoilClass;
+import headgate.runtime.answers.SpotAnswer;
+import headgate.runtime.task.LatticeSpotTask;
+import headgate.verifier.setup.Setup;
+import headgate.verifier.setup.Station;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class CasesTest {
+
+    @Test
+    void eachLaneHasItsArmAndTheHeightsThatHandArithmeticGives() {
+        Setup setup = Setup.of(Cases.weeding().build());
+
+        assertThat(setup.stations()).extracting(s -> s.arm().id()).containsExactly("a1", "a2", "a3", "a4");
+        assertThat(setup.stations())
+                .extracting(s -> s.mount().y())
+                .containsExactly(-750_000L, -250_000L, 250_000L, 750_000L);
+        // Reach down 0.6 m less depth 0.02 and ground 0.02: 0.56 m; the reach would allow 0.20 m, the lift 0.35 m.
+        assertThat(setup.stations()).extracting(Station::height).allSatisfy(h -> assertThat(h.allowed())
+                .isEqualTo(Optional.of(new Interval(350_000, 560_000))));
+    }
+
+    @Test
+    void theDefaultActionGoesWithTheGround() {
+        HeadUnderTest head = Cases.weeding().head();
+        LatticeSpotTask task = LatticeSpotTask.nearest(
+                Point3.ofMetres(0.4, 0.0, -0.5),
+                Velocity.ofMetresPerSecond(-0.2, 0),
+                PlantClass.GRASS,
+                0.004,
+                0.05,
+                SoilClass.MEDIUM,
+                0.2);
+
+        Action action = ((SpotAnswer.Answered) head.answers().orElseThrow().act(task)).action();
+
+        // 0.2 m/s for 0.5 s and for 1.0 s, and 0.02 m into the soil.
+        assertThat(action.phases().get(0).toolPoint()).isEqualTo(Point3.ofMetres(0.3, 0.0, -0.52));
+        assertThat(action.phases().get(1).toolPoint()).isEqualTo(Point3.ofMetres(0.2, 0.0, -0.52));
+    }
+}
