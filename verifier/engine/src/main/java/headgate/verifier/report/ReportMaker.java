@@ -1,0 +1,195 @@
+package headgate.verifier.report;
+
+import headgate.runtime.cropplan.CropPlan;
+import headgate.runtime.origin.Loaded;
+import headgate.runtime.origin.Place;
+import headgate.verifier.check.Case;
+import headgate.verifier.check.Dimension;
+import headgate.verifier.check.HeadUnderTest;
+import headgate.verifier.check.Outcome;
+import headgate.verifier.check.Severity;
+import headgate.verifier.judge.Judgement;
+import headgate.verifier.judge.Limit;
+import headgate.verifier.judge.RuleFault;
+import headgate.verifier.setup.Station;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Makes the report of a judgement. Pure: equal judgements give equal reports. */
+public final class ReportMaker {
+
+    private static final List<String> CAUTIONS = List.of(
+            "A pass holds in the declared model and within the declared tolerances: what head, carriage and crop plan say"
+                    + " of themselves is taken as true unless a finding says otherwise.",
+            "This report is evidence for a licensed engineer and the local authority, never a replacement for either.",
+            "It certifies nothing about the safety of the machine.");
+
+    private final Judgement judgement;
+    private final Case subject;
+    private final List<Entry> entries;
+
+    private ReportMaker(Judgement judgement) {
+        this.judgement = judgement;
+        this.subject = judgement.subject();
+        this.entries =
+                judgement.findings().stream().map(f -> Entry.of(f, this::place)).toList();
+    }
+
+    /**
+     * Makes a report.
+     *
+     * @param judgement the judgement
+     * @param edition which program made it
+     * @param transcripts digests of what heads answered, and other files that the judgement rests on beyond head,
+     *     carriage, crop plan and policy
+     * @param notes what was not checked in this run, as sentences, such as a head that ran without a wall
+     * @return the report
+     */
+    public static Report of(Judgement judgement, Edition edition, List<Subject> transcripts, List<String> notes) {
+        return new ReportMaker(judgement).make(edition, transcripts, notes);
+    }
+
+    private Report make(Edition edition, List<Subject> transcripts, List<String> notes) {
+        List<Section> sections = Sections.of(entries);
+        return new Report(
+                title(),
+                judgement.verdict(),
+                headline(),
+                scope(),
+                Tightest.of(entries),
+                judgement.setup().stations().stream().map(SetPoint::of).toList(),
+                idleArms(),
+                judgement.limits().stream()
+                        .map(l -> new Limit(
+                                Plain.line(l.subject()), Plain.line(l.quantity()), l.least(), l.most(), l.dimension()))
+                        .toList(),
+                sections,
+                Counts.of(entries),
+                notes.stream().map(Plain::line).toList(),
+                CAUTIONS,
+                subjects(transcripts),
+                edition,
+                judgement.faults().stream().map(RuleFault::ruleId).distinct().toList());
+    }
+
+    private String heads() {
+        return subject.heads().isEmpty()
+                ? "no head"
+                : subject.heads().stream().map(h -> Plain.line(h.label())).collect(Collectors.joining(", "));
+    }
+
+    private String planName() {
+        return Plain.line(subject.plan().value().name());
+    }
+
+    private String carriageName() {
+        return Plain.line(subject.carriage().value().name());
+    }
+
+    private String title() {
+        return Words.capital(heads()) + " on " + carriageName() + " for " + planName();
+    }
+
+    private String headline() {
+        if (!judgement.faults().isEmpty()) {
+            return "The program itself broke down in "
+                    + Words.count(judgement.faults().size(), "rule")
+                    + ", so there is no verdict. This is no fault of the head.";
+        }
+        return switch (judgement.verdict()) {
+            case FITS -> "Fits: no rule fails, and nothing need be kept to but the set-points.";
+            case FITS_WITHIN_LIMITS ->
+                "Fits within limits: no rule fails, as long as "
+                        + (judgement.limits().size() == 1
+                                ? "one limit is"
+                                : judgement.limits().size() + " limits are")
+                        + " kept during work.";
+            case DOES_NOT_FIT -> doesNotFit();
+            case UNDECIDED ->
+                "Undecided: no rule fails, but " + Words.count(open(), "finding")
+                        + " cannot be decided until something more is known.";
+        };
+    }
+
+    private String doesNotFit() {
+        List<Entry> failures = entries.stream().filter(Entry::breaksFit).toList();
+        long rules = failures.stream().map(e -> e.rule().id()).distinct().count();
+        boolean mends = failures.stream().flatMap(e -> e.remedies().stream()).anyMatch(a -> a.verdict()
+                .isFit());
+        return "Does not fit: " + (rules == 1 ? "one rule fails" : rules + " rules fail") + ". "
+                + (mends
+                        ? "A change that would make it fit is given below."
+                        : "No single change is known that would make it fit.");
+    }
+
+    private long open() {
+        return entries.stream()
+                .filter(e -> e.outcome() == Outcome.UNDECIDED && e.rule().severity() == Severity.ERROR)
+                .count();
+    }
+
+    private String scope() {
+        CropPlan plan = subject.plan().value();
+        Counts counts = Counts.of(entries);
+        long kinds = judgement.setup().stations().size();
+        String arms = kinds == 0
+                ? "No arm could be chosen for every lane, so rules that need the set-points looked at nothing."
+                : Words.count(kinds, "arm") + " of "
+                        + subject.carriage().value().arms().size()
+                        + (kinds == 1 ? " serves " : " serve ")
+                        + Words.count(judgement.setup().lanes().size(), "lane") + " in a pass.";
+        return Words.capital(heads()) + " was checked on the carriage " + carriageName() + " (serial "
+                + Plain.line(subject.carriage().value().serial()) + ") for the crop plan " + planName() + ": "
+                + Plain.line(plan.wanted().operation().toString()) + " at "
+                + Dimension.SPEED.text(plan.wanted().speed()) + ", rows "
+                + Dimension.LENGTH.text(plan.rows().spacing()) + " apart. " + arms + " "
+                + Words.capital(counts.text()) + ".";
+    }
+
+    private List<String> idleArms() {
+        Set<String> used = judgement.setup().stations().stream()
+                .map(Station::arm)
+                .map(a -> a.id())
+                .collect(Collectors.toSet());
+        return subject.carriage().value().arms().stream()
+                .map(a -> a.id())
+                .filter(id -> !used.contains(id))
+                .map(Plain::line)
+                .toList();
+    }
+
+    private List<Subject> subjects(List<Subject> transcripts) {
+        List<Subject> all = new ArrayList<>();
+        for (HeadUnderTest head : subject.heads()) {
+            all.add(new Subject("head", head.label(), head.facts().sha256()));
+        }
+        all.add(file("carriage", subject.carriage()));
+        all.add(file("crop plan", subject.plan()));
+        all.add(file("policy", subject.policy()));
+        all.addAll(transcripts);
+        return List.copyOf(all);
+    }
+
+    private static Subject file(String kind, Loaded<?> loaded) {
+        return new Subject(kind, Plain.fileName(loaded.file()), loaded.sha256());
+    }
+
+    private Optional<Place> place(String field) {
+        int cut = field.indexOf(':');
+        if (cut < 0) {
+            return Optional.empty();
+        }
+        String path = field.substring(cut + 1);
+        Optional<Place> place =
+                switch (field.substring(0, cut)) {
+                    case "carriage" -> subject.carriage().place(path);
+                    case "crop-plan", "plan" -> subject.plan().place(path);
+                    case "policy" -> subject.policy().place(path);
+                    default -> Optional.empty();
+                };
+        return place.map(p -> new Place(Plain.fileName(p.file()), p.line(), p.column()));
+    }
+}

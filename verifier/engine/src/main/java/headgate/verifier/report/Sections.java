@@ -1,0 +1,99 @@
+package headgate.verifier.report;
+
+import headgate.verifier.check.Family;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * The sections of a report, one a family of rules, in the order in which they are shown. A new family gets its line in
+ * {@link #ALL}; a new rule that looks at a topic listed here is named beside it, and the topic is then no longer
+ * reported as not checked.
+ */
+final class Sections {
+
+    private static final List<Plan> ALL = List.of(
+            section(Family.PACKAGE, topic("who made the package: it carries no signature that is checked")),
+            section(
+                    Family.BEHAVIOUR,
+                    topic("whether the head as built does what its code answers"),
+                    topic("whether the labels of contact in the answers agree with the geometry")),
+            section(
+                    Family.SHEET,
+                    topic(
+                            "whether the sheet can be true: bodies that hang together, mass against volume, centre of mass"
+                                    + " inside the body"),
+                    topic("whether the sheet agrees with a head that was measured")),
+            section(Family.PLAN, topic("whether the plan itself is good farming")),
+            section(
+                    Family.MOUNT,
+                    topic("bolts and plate under shock, breakaway and draft"),
+                    topic("hoses and cables between arm and head")),
+            section(
+                    Family.CLEARANCE,
+                    topic("the head against the carriage's frame", "clearance.structure", "clearance.frame"),
+                    topic("the head against ground and canopy", "clearance.canopy", "clearance.ground"),
+                    topic("transport on the road, and folding"),
+                    topic("what heads hide from the carriage's sensors"),
+                    topic("where pulled weeds and spoil fall")),
+            section(Family.ROWS, topic("wheels between the rows, and row widths of another machine's making")),
+            section(
+                    Family.THROUGHPUT,
+                    topic("recorded stands: weeds and plants are taken as spread evenly, none clustered"),
+                    topic("what the carriage's sensors miss, unless the plan says it"),
+                    topic("refilling, unless a rule names it")),
+            section(Family.CROP, topic("what the head does to crop plants: leaves, protected zones, losses")),
+            section(Family.LOAD, topic("soil forces on arm and carriage, traction, extrapolated soils")),
+            section(Family.ENERGY, topic("whether the carriage can power all heads at once, and for how long")),
+            section(
+                    Family.SAFETY,
+                    topic("crushing and shearing places, separation distances, thrown objects"),
+                    topic("stops, guards and control of the carriage: no performance level is claimed")));
+
+    /** What one section is about. */
+    private record Plan(Family family, List<Topic> topics) {}
+
+    /** Something that should be looked at. */
+    private record Topic(String text, Set<String> coveredBy) {}
+
+    private Sections() {}
+
+    private static Plan section(Family family, Topic... topics) {
+        return new Plan(family, List.of(topics));
+    }
+
+    private static Topic topic(String text, String... coveredBy) {
+        return new Topic(text, Set.of(coveredBy));
+    }
+
+    /** Every family, in the order of the sections. */
+    static List<Family> families() {
+        return ALL.stream().map(Plan::family).toList();
+    }
+
+    /** Sorts findings into sections. Within a section the most urgent come first, then the rule book's order. */
+    static List<Section> of(List<Entry> entries) {
+        List<Section> sections = new ArrayList<>();
+        for (Plan plan : ALL) {
+            List<Entry> own = entries.stream()
+                    .filter(e -> e.rule().family() == plan.family())
+                    .sorted(Comparator.comparingInt(Entry::rank))
+                    .toList();
+            sections.add(new Section(plan.family(), own, notChecked(plan, own)));
+        }
+        return List.copyOf(sections);
+    }
+
+    private static List<String> notChecked(Plan plan, List<Entry> own) {
+        List<String> topics = new ArrayList<>();
+        if (own.isEmpty()) {
+            topics.add("the whole family: the rule book has no rule of it yet");
+        }
+        Set<String> ids = Set.copyOf(own.stream().map(e -> e.rule().id()).toList());
+        plan.topics().stream()
+                .filter(t -> t.coveredBy().stream().noneMatch(ids::contains))
+                .forEach(t -> topics.add(t.text()));
+        return topics;
+    }
+}

@@ -1,0 +1,288 @@
+package headgate.verifier.report.json;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import headgate.api.shape.Point3;
+import headgate.verifier.check.Comparison;
+import headgate.verifier.check.Dimension;
+import headgate.verifier.check.Measure;
+import headgate.verifier.check.Outcome;
+import headgate.verifier.check.Term;
+import headgate.verifier.check.Witness;
+import headgate.verifier.judge.Limit;
+import headgate.verifier.report.Advice;
+import headgate.verifier.report.Entry;
+import headgate.verifier.report.Report;
+import headgate.verifier.report.Section;
+import headgate.verifier.report.SetPoint;
+import headgate.verifier.report.Subject;
+import headgate.verifier.report.Tightest;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Writes a report as JSON (RFC 8259): indented by two, lines ended by a line feed, fields in a fixed order. */
+public final class JsonReport {
+
+    /** The value of the field {@code format}. */
+    public static final String FORMAT = "headgate.report/1";
+
+    /** Where the schema lies among the resources. */
+    public static final String SCHEMA = "headgate/schemas/report.schema.json";
+
+    private final JsonGenerator json;
+
+    private JsonReport(JsonGenerator json) {
+        this.json = json;
+    }
+
+    /**
+     * Writes a report.
+     *
+     * @param report the report
+     * @return the text, with a line feed at its end
+     */
+    public static String of(Report report) {
+        StringWriter text = new StringWriter();
+        DefaultIndenter indent = new DefaultIndenter("  ", "\n");
+        try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
+            json.setPrettyPrinter(
+                    new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent));
+            new JsonReport(json).report(report);
+        } catch (IOException e) {
+            throw new UncheckedIOException("a report is written to memory, where writing does not fail", e);
+        }
+        return text.append('\n').toString();
+    }
+
+    private void report(Report report) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("format", FORMAT);
+        json.writeStringField("title", report.title());
+        json.writeStringField("verdict", report.verdict().label());
+        json.writeBooleanField("fits", report.verdict().isFit() && !report.broken());
+        json.writeStringField("headline", report.headline());
+        json.writeStringField("scope", report.scope());
+        json.writeObjectFieldStart("versions");
+        json.writeStringField("program", report.edition().program());
+        json.writeStringField("ruleBook", report.edition().ruleBook());
+        json.writeEndObject();
+        list("subjects", report.subjects(), this::subject);
+        optional("tightest", report.tightest(), this::tightest);
+        list("setPoints", report.setPoints(), this::setPoint);
+        list("idleArms", report.idleArms(), json::writeString);
+        list("limits", report.limits(), this::limit);
+        counts(report);
+        list("sections", report.sections(), this::section);
+        list("notes", report.notes(), json::writeString);
+        list("cautions", report.cautions(), json::writeString);
+        list("faults", report.faults(), json::writeString);
+        json.writeEndObject();
+    }
+
+    private void subject(Subject subject) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("kind", subject.kind());
+        json.writeStringField("name", subject.name());
+        json.writeStringField("sha256", subject.sha256());
+        json.writeEndObject();
+    }
+
+    private void tightest(Tightest place) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("rule", place.ruleId());
+        json.writeStringField("outcome", place.outcome().label());
+        json.writeStringField("subject", place.subject());
+        json.writeFieldName("comparison");
+        comparison(place.comparison());
+        json.writeFieldName("witness");
+        witness(place.witness());
+        json.writeEndObject();
+    }
+
+    private void setPoint(SetPoint at) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("arm", at.arm());
+        json.writeStringField("beam", at.beam());
+        json.writeNumberField("lane", at.lane());
+        json.writeStringField("head", at.head());
+        json.writeBooleanField("turned", at.turned());
+        length("x", at.x());
+        length("y", at.y());
+        optional("workHeights", at.workHeights(), span -> {
+            json.writeStartObject();
+            length("least", span.least());
+            length("most", span.most());
+            json.writeEndObject();
+        });
+        length("liftTop", at.liftTop());
+        length("groundMotion", at.groundMotion());
+        json.writeEndObject();
+    }
+
+    private void limit(Limit limit) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("subject", limit.subject());
+        json.writeStringField("quantity", limit.quantity());
+        quantity("least", limit.least(), limit.dimension());
+        quantity("most", limit.most(), limit.dimension());
+        json.writeStringField("text", limit.text());
+        json.writeEndObject();
+    }
+
+    private void counts(Report report) throws IOException {
+        json.writeObjectFieldStart("counts");
+        json.writeNumberField("rules", report.counts().rules());
+        json.writeNumberField("findings", report.counts().all());
+        for (Map.Entry<Outcome, Integer> count : report.counts().findings().entrySet()) {
+            json.writeNumberField(count.getKey().label(), count.getValue());
+        }
+        json.writeNumberField("examined", report.counts().examined());
+        json.writeEndObject();
+    }
+
+    private void section(Section section) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("family", section.family().id());
+        json.writeStringField("title", section.family().title());
+        json.writeStringField("about", section.family().about());
+        list("findings", section.entries(), this::entry);
+        list("notChecked", section.topics(), json::writeString);
+        json.writeEndObject();
+    }
+
+    private void entry(Entry entry) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("rule", entry.rule().id());
+        json.writeStringField("title", entry.rule().title());
+        json.writeStringField("severity", entry.rule().severity().label());
+        json.writeStringField("outcome", entry.outcome().label());
+        json.writeStringField("subject", entry.subject());
+        json.writeStringField("message", entry.message());
+        optional("comparison", entry.comparison(), this::comparison);
+        list("terms", entry.terms(), this::term);
+        optional("witness", entry.witness(), this::witness);
+        optional("field", entry.field(), json::writeString);
+        optional("place", entry.place(), place -> {
+            json.writeStartObject();
+            json.writeStringField("file", place.file());
+            json.writeNumberField("line", place.line());
+            json.writeNumberField("column", place.column());
+            json.writeEndObject();
+        });
+        json.writeNumberField("examined", entry.examined());
+        json.writeStringField("source", entry.rule().source());
+        list("remedies", entry.remedies(), this::advice);
+        json.writeEndObject();
+    }
+
+    private void comparison(Comparison comparison) throws IOException {
+        json.writeStartObject();
+        quantity("measured", comparison.measured());
+        json.writeStringField("relation", comparison.relation().label());
+        quantity("limit", comparison.limit());
+        quantity("margin", comparison.margin(), comparison.measured().dimension());
+        json.writeBooleanField("holds", comparison.holds());
+        json.writeEndObject();
+    }
+
+    private void term(Term term) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("name", term.name());
+        quantity("figure", term.measure());
+        json.writeEndObject();
+    }
+
+    private void witness(Witness witness) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("frame", "carriage");
+        json.writeStringField("label", witness.label());
+        json.writeFieldName("from");
+        point(witness.from());
+        json.writeFieldName("to");
+        point(witness.to());
+        json.writeEndObject();
+    }
+
+    private void point(Point3 point) throws IOException {
+        json.writeStartObject();
+        length("x", point.xMetres());
+        length("y", point.yMetres());
+        length("z", point.zMetres());
+        json.writeEndObject();
+    }
+
+    private void advice(Advice advice) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("text", advice.text());
+        json.writeStringField("outcome", advice.outcome());
+        json.writeStringField("kind", advice.kind());
+        json.writeObjectFieldStart("figures");
+        for (Map.Entry<String, Object> figure : advice.figures().entrySet()) {
+            json.writeFieldName(figure.getKey());
+            if (figure.getValue() instanceof Number number) {
+                number(number.doubleValue());
+            } else {
+                json.writeString(figure.getValue().toString());
+            }
+        }
+        json.writeEndObject();
+        json.writeStringField("verdict", advice.verdict().label());
+        list("breaks", advice.breaks(), json::writeString);
+        json.writeEndObject();
+    }
+
+    private void quantity(String field, Measure measure) throws IOException {
+        quantity(field, measure.value(), measure.dimension());
+    }
+
+    private void quantity(String field, double value, Dimension dimension) throws IOException {
+        json.writeObjectFieldStart(field);
+        json.writeFieldName("value");
+        number(value);
+        json.writeStringField("unit", dimension.siUnit());
+        json.writeStringField("text", dimension.text(value));
+        json.writeEndObject();
+    }
+
+    /** A length in metres. */
+    private void length(String field, double metres) throws IOException {
+        json.writeFieldName(field);
+        number(metres);
+    }
+
+    private void number(double value) throws IOException {
+        if (Double.isFinite(value)) {
+            json.writeNumber(JsonNumbers.text(value));
+        } else {
+            json.writeNull();
+        }
+    }
+
+    /** Writes one value. */
+    private interface Writing<T> {
+        void write(T value) throws IOException;
+    }
+
+    private <T> void list(String field, List<T> values, Writing<T> writing) throws IOException {
+        json.writeArrayFieldStart(field);
+        for (T value : values) {
+            writing.write(value);
+        }
+        json.writeEndArray();
+    }
+
+    private <T> void optional(String field, Optional<T> value, Writing<T> writing) throws IOException {
+        json.writeFieldName(field);
+        if (value.isPresent()) {
+            writing.write(value.get());
+        } else {
+            json.writeNull();
+        }
+    }
+}
