@@ -25,6 +25,8 @@ final class ArmPair {
         }
     }
 
+    private static final double NANOMETRES_PER_METRE = 1e9;
+
     private final Stance right;
     private final Stance left;
     private final double policyGap;
@@ -55,9 +57,13 @@ final class ArmPair {
         return right.station().arm().beam().equals(left.station().arm().beam());
     }
 
-    /** The required gap, m. The side shifts are locked during work, so no overshoot across travel is added. */
+    /**
+     * The required gap, m. The side shifts are locked during work, so no overshoot across travel is added. Rounded to the
+     * nearest nanometre, as gaps are: a sum of decimal figures is then at its limit exactly when it says so on paper.
+     */
     double required() {
-        return policyGap + right.allowance().total() + left.allowance().total();
+        double sum = policyGap + right.allowance().total() + left.allowance().total();
+        return Math.rint(sum * NANOMETRES_PER_METRE) / NANOMETRES_PER_METRE;
     }
 
     /** A lower bound of the margin that needs no exact measurement, m. */
