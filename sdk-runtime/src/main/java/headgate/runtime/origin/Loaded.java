@@ -1,5 +1,6 @@
 package headgate.runtime.origin;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -12,12 +13,26 @@ import java.util.function.UnaryOperator;
  * @param file the file's name as it was given
  * @param sha256 digest of the file's bytes, lower-case hexadecimal
  * @param places where each field stood, by field path such as {@code arms[2].lift.speed}
+ * @param notes what is not wrong but worth a second look, such as a figure far from what is usual; in order of place
  */
-public record Loaded<T>(T value, String file, String sha256, Map<String, Place> places) {
+public record Loaded<T>(T value, String file, String sha256, Map<String, Place> places, List<FileProblem> notes) {
 
-    /** Copies the map. */
+    /** Copies the map and the list. */
     public Loaded {
         places = Map.copyOf(places);
+        notes = notes.stream().sorted().toList();
+    }
+
+    /**
+     * A value without notes.
+     *
+     * @param value the value
+     * @param file the file's name as it was given
+     * @param sha256 digest of the file's bytes, lower-case hexadecimal
+     * @param places where each field stood, by field path
+     */
+    public Loaded(T value, String file, String sha256, Map<String, Place> places) {
+        this(value, file, sha256, places, List.of());
     }
 
     /**
@@ -45,6 +60,6 @@ public record Loaded<T>(T value, String file, String sha256, Map<String, Place> 
      * @return the changed value with the same origin
      */
     public Loaded<T> with(UnaryOperator<T> change) {
-        return new Loaded<>(change.apply(value), file, sha256, places);
+        return new Loaded<>(change.apply(value), file, sha256, places, notes);
     }
 }

@@ -1,0 +1,29 @@
+package headgate.runtime.quantity;
+
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import javax.measure.IncommensurableException;
+import javax.measure.UnitConverter;
+
+/** Keeps the converters to SI, each made at first use, since most files use few units. */
+final class Converters {
+
+    private record Key(Kind kind, WrittenUnit unit) {}
+
+    private static final Map<Key, UnitConverter> MADE = new ConcurrentHashMap<>();
+
+    private Converters() {}
+
+    /** The converter from a unit to the SI unit of a kind. */
+    static UnitConverter toSi(Kind kind, WrittenUnit unit) {
+        return MADE.computeIfAbsent(new Key(kind, unit), Converters::make);
+    }
+
+    private static UnitConverter make(Key key) {
+        try {
+            return key.unit.unit().getConverterToAny(key.kind.si());
+        } catch (IncommensurableException impossible) {
+            throw new IllegalStateException(key.unit.symbol() + " does not measure " + key.kind.phrase(), impossible);
+        }
+    }
+}
