@@ -52,6 +52,15 @@ class ProgramTest {
     }
 
     @Test
+    void anUnknownRuleIsOneLine() {
+        Run run = Run.of("rules", "clearance.no-such");
+        assertThat(run.end()).isEqualTo(ExitCode.INPUT);
+        assertThat(run.err())
+                .isEqualTo(
+                        "headgate: rules: there is no rule 'clearance.no-such'. Type 'headgate rules' for the list.\n");
+    }
+
+    @Test
     void coloursOnlyWhenToldTo() {
         assertThat(Run.of(false, "doctor").out()).doesNotContain("\u001b");
         assertThat(Run.of(true, "doctor").out()).contains("\u001b[32m");

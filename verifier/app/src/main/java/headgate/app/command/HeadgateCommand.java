@@ -39,6 +39,7 @@ public final class HeadgateCommand implements Runnable {
      */
     public static CommandLine line(Console console) {
         CommandLine line = new CommandLine(new HeadgateCommand());
+        line.addSubcommand("rules", new RulesCommand(console));
         line.addSubcommand("doctor", new DoctorCommand(console));
         line.setOut(writer(console.out()));
         line.setErr(writer(console.err()));
