@@ -29,9 +29,9 @@ public record PackageProblem(Kind kind, String where, String found, String expec
         REFERENCE
     }
 
-    /** {@return where, what was expected, what was found} */
+    /** {@return one sentence: where, what was expected, what was found} */
     public String sentence() {
-        return where + " " + expected + ", but is " + found;
+        return where + " " + expected + "; found: " + found;
     }
 
     /** Orders by kind, then by place and text, so that a list of problems is the same at every run. */

@@ -1,0 +1,292 @@
+package headgate.runtime.pack;
+
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.zip.CRC32;
+import java.util.zip.DataFormatException;
+import java.util.zip.Inflater;
+
+/**
+ * A ZIP archive (PKWARE APPNOTE 6.3) read strictly: by the central directory, checked against each local header. What
+ * readers are known to disagree about is refused, so that nobody can see another content than we do.
+ */
+final class ZipArchive {
+
+    private static final int END = 0x06054b50;
+    private static final int CENTRAL = 0x02014b50;
+    private static final int LOCAL = 0x04034b50;
+    private static final int END_LENGTH = 22;
+    private static final int CENTRAL_LENGTH = 46;
+    private static final int LOCAL_LENGTH = 30;
+    private static final int STORED = 0;
+    private static final int DEFLATED = 8;
+    private static final int ENCRYPTED = 1;
+    private static final int LINK = 0xA000;
+
+    private final SortedMap<String, byte[]> files = new TreeMap<>();
+    private final List<String> names = new ArrayList<>();
+    private final List<PackageProblem> problems = new ArrayList<>();
+    private final ByteBuffer bytes;
+
+    private ZipArchive(byte[] bytes) {
+        this.bytes = ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);
+    }
+
+    private record Place(String name, int flags, int method, long crc, long packed, long size, int offset, int mode) {}
+
+    /**
+     * Reads an archive.
+     *
+     * @param bytes the whole file
+     * @return what it holds, or empty if the bytes are no archive or a damaged one
+     */
+    static Optional<ZipArchive> read(byte[] bytes) {
+        ZipArchive archive = new ZipArchive(bytes);
+        try {
+            return archive.read() ? Optional.of(archive) : Optional.empty();
+        } catch (IndexOutOfBoundsException e) {
+            // An offset or a length that points outside the file: damaged.
+            return Optional.empty();
+        }
+    }
+
+    /** {@return the names of all entries, directories included, in the order of the central directory} */
+    List<String> names() {
+        return names;
+    }
+
+    /** {@return the content of each file that could be unpacked, by name} */
+    SortedMap<String, byte[]> files() {
+        return Collections.unmodifiableSortedMap(files);
+    }
+
+    /** {@return what is wrong with the archive} */
+    List<PackageProblem> problems() {
+        return problems;
+    }
+
+    private void problem(String where, String found, String expected) {
+        problems.add(new PackageProblem(PackageProblem.Kind.ARCHIVE, where, found, expected));
+    }
+
+    private int u2(int at) {
+        return bytes.getShort(at) & 0xffff;
+    }
+
+    private long u4(int at) {
+        return bytes.getInt(at) & 0xffff_ffffL;
+    }
+
+    private int findEnd() {
+        int last = bytes.limit() - END_LENGTH;
+        for (int at = last; at >= Math.max(0, last - 0xffff); at--) {
+            if (bytes.getInt(at) == END && at + END_LENGTH + u2(at + 20) == bytes.limit()) {
+                return at;
+            }
+        }
+        return -1;
+    }
+
+    private boolean read() {
+        int end = findEnd();
+        if (end < 0) {
+            return false;
+        }
+        int count = u2(end + 10);
+        long size = u4(end + 12);
+        long start = u4(end + 16);
+        if (u2(end + 4) != 0 || u2(end + 6) != 0 || u2(end + 8) != count || start + size != end) {
+            return false;
+        }
+        if (count > PackageLimits.ENTRIES) {
+            problem("archive", count + " entries", "must have at most " + PackageLimits.ENTRIES + " entries");
+            return true;
+        }
+        List<Place> places = new ArrayList<>();
+        int at = (int) start;
+        for (int i = 0; i < count; i++) {
+            if (bytes.getInt(at) != CENTRAL) {
+                return false;
+            }
+            int nameLength = u2(at + 28);
+            Optional<String> name = name(at + CENTRAL_LENGTH, nameLength);
+            if (name.isPresent()) {
+                places.add(new Place(
+                        name.get(),
+                        u2(at + 8),
+                        u2(at + 10),
+                        u4(at + 16),
+                        u4(at + 20),
+                        u4(at + 24),
+                        (int) Math.min(u4(at + 42), Integer.MAX_VALUE),
+                        u2(at + 40)));
+            }
+            at += CENTRAL_LENGTH + nameLength + u2(at + 30) + u2(at + 32);
+        }
+        if (at != end) {
+            return false;
+        }
+        checkNames(places);
+        return unpackAll(places, (int) start);
+    }
+
+    private Optional<String> name(int at, int length) {
+        if (length > PackageLimits.NAME) {
+            problem("entry name", length + " bytes", "must have at most " + PackageLimits.NAME + " bytes");
+            return Optional.empty();
+        }
+        byte[] raw = new byte[length];
+        bytes.get(at, raw);
+        try {
+            return Optional.of(StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(raw))
+                    .toString());
+        } catch (CharacterCodingException e) {
+            problem("entry name", new String(raw, StandardCharsets.ISO_8859_1), "must be UTF-8");
+            return Optional.empty();
+        }
+    }
+
+    private void checkNames(List<Place> places) {
+        Set<String> seen = new HashSet<>();
+        for (Place place : places) {
+            String name = place.name();
+            names.add(name);
+            if (!seen.add(name.toLowerCase(Locale.ROOT))) {
+                problem(
+                        "entry " + name,
+                        "a second one",
+                        "must be the only one of its name, upper and lower case alike");
+            }
+            boolean plain = !name.isEmpty()
+                    && !name.startsWith("/")
+                    && name.chars().noneMatch(c -> c < ' ' || c == '\\' || c == ':' || c == 0x7f)
+                    && List.of(name.replaceFirst("/$", "").split("/", -1)).stream()
+                            .noneMatch(part -> part.isEmpty() || part.equals(".") || part.equals(".."));
+            if (!plain) {
+                problem(
+                        "entry " + name.replaceAll("\\p{Cntrl}", "?"),
+                        "a name that could leave the archive",
+                        "must have a plain relative name");
+            }
+            if ((place.mode() & 0xF000) == LINK) {
+                problem("entry " + name, "a symbolic link", "must be a file or a directory");
+            }
+        }
+    }
+
+    private boolean unpackAll(List<Place> places, int directory) {
+        long total = places.stream().mapToLong(Place::size).sum();
+        if (total > PackageLimits.TOTAL) {
+            problem(
+                    "archive",
+                    total + " bytes unpacked",
+                    "must have at most " + PackageLimits.TOTAL + " bytes unpacked");
+            return true;
+        }
+        List<Place> byOffset = new ArrayList<>(places);
+        byOffset.sort(Comparator.comparingInt(Place::offset));
+        long free = 0;
+        for (Place place : byOffset) {
+            if (place.offset() < free) {
+                problem("entry " + place.name(), "shared bytes", "must not share bytes with another entry");
+                return true;
+            }
+            int at = place.offset();
+            if (at + LOCAL_LENGTH > directory || bytes.getInt(at) != LOCAL) {
+                return false;
+            }
+            int nameLength = u2(at + 26);
+            Optional<String> localName = name(at + LOCAL_LENGTH, nameLength);
+            if (!localName.equals(Optional.of(place.name())) || u2(at + 8) != place.method()) {
+                problem("entry " + place.name(), "another name or method", "must say the same in both of its headers");
+                return true;
+            }
+            int content = at + LOCAL_LENGTH + nameLength + u2(at + 28);
+            free = content + place.packed();
+            if (free > directory) {
+                return false;
+            }
+            if (!unpack(place, content)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Unpacks one entry; false if it is damaged. */
+    private boolean unpack(Place place, int content) {
+        String where = "entry " + place.name();
+        if ((place.flags() & ENCRYPTED) != 0) {
+            problem(where, "encrypted", "must not be encrypted");
+            return true;
+        }
+        if (place.method() != STORED && place.method() != DEFLATED) {
+            problem(where, "method " + place.method(), "must be stored or deflated");
+            return true;
+        }
+        if (place.size() > PackageLimits.ENTRY) {
+            problem(where, place.size() + " bytes", "must have at most " + PackageLimits.ENTRY + " bytes");
+            return true;
+        }
+        if (place.size() > PackageLimits.RATIO_FREE && place.size() > place.packed() * PackageLimits.RATIO) {
+            problem(where, "more", "must not grow more than " + PackageLimits.RATIO + "-fold when unpacked");
+            return true;
+        }
+        byte[] packed = new byte[(int) place.packed()];
+        bytes.get(content, packed);
+        Optional<byte[]> unpacked =
+                place.method() == STORED ? Optional.of(packed) : inflate(packed, (int) place.size());
+        if (unpacked.isEmpty() || unpacked.get().length != place.size()) {
+            return false;
+        }
+        CRC32 crc = new CRC32();
+        crc.update(unpacked.get());
+        if (crc.getValue() != place.crc()) {
+            return false;
+        }
+        if (place.name().endsWith("/")) {
+            if (place.size() != 0) {
+                problem(where, place.size() + " bytes", "must be empty, since it is a directory");
+            }
+        } else {
+            files.putIfAbsent(place.name(), unpacked.get());
+        }
+        return true;
+    }
+
+    private static Optional<byte[]> inflate(byte[] packed, int size) {
+        Inflater inflater = new Inflater(true);
+        try {
+            inflater.setInput(packed);
+            byte[] unpacked = new byte[size];
+            int at = 0;
+            while (at < size) {
+                int count = inflater.inflate(unpacked, at, size - at);
+                if (count == 0) {
+                    return Optional.empty();
+                }
+                at += count;
+            }
+            // The stream must end exactly here: one more byte, or no end, is damage.
+            return inflater.inflate(new byte[1]) == 0 && inflater.finished() ? Optional.of(unpacked) : Optional.empty();
+        } catch (DataFormatException e) {
+            return Optional.empty();
+        } finally {
+            inflater.end();
+        }
+    }
+}

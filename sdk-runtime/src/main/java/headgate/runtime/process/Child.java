@@ -1,0 +1,227 @@
+package headgate.runtime.process;
+
+import headgate.runtime.answers.HeadFault;
+import headgate.runtime.answers.HeadStage;
+import headgate.runtime.pack.CleanJar;
+import headgate.runtime.wire.FaultCodec;
+import headgate.runtime.wire.Frame;
+import headgate.runtime.wire.FrameReader;
+import headgate.runtime.wire.FrameWriter;
+import headgate.runtime.wire.WireFormatException;
+import headgate.runtime.wire.WireReader;
+import headgate.runtime.wire.WireWriter;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.security.SecureRandom;
+import java.time.Duration;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Function;
+
+/** One child process and its streams; turns every way in which it can end into a fault. */
+final class Child implements AutoCloseable {
+
+    /** The process has ended, or was ended, with the fault that says how. */
+    static final class Ended extends Exception {
+        private static final long serialVersionUID = 1L;
+
+        private final transient HeadFault fault;
+
+        Ended(HeadFault fault) {
+            super(fault.sentence());
+            this.fault = fault;
+        }
+
+        HeadFault fault() {
+            return fault;
+        }
+    }
+
+    private static final String OUT_OF_MEMORY = "java.lang.OutOfMemoryError";
+    private static final int OUT_OF_MEMORY_CODE = 3;
+    private static final long PATIENCE_MILLIS = 2_000;
+
+    /** Children that run; ended by a hook if this program is told to stop. */
+    private static final Set<Child> RUNNING = ConcurrentHashMap.newKeySet();
+
+    private static final AtomicBoolean HOOKED = new AtomicBoolean();
+
+    private final HeadLimits limits;
+    private final Scratch scratch;
+    private final Process process;
+    private final OutputStream input;
+    private final FrameWriter writer;
+    private final FrameReader reader;
+    private final Deadline deadline;
+    private final Drain errors;
+    private final AtomicBoolean closed = new AtomicBoolean();
+
+    private Child(HeadLimits limits, Scratch scratch, Process process, byte[] nonce) {
+        this.limits = limits;
+        this.scratch = scratch;
+        this.process = process;
+        this.input = process.getOutputStream();
+        this.writer = new FrameWriter(input, nonce);
+        this.reader = new FrameReader(process.getInputStream(), nonce, limits.outputBytes());
+        this.deadline = new Deadline(this::kill);
+        this.errors = new Drain(process.getErrorStream(), limits.outputBytes(), this::kill);
+    }
+
+    static Child start(HeadLimits limits) throws IOException {
+        Scratch scratch = Scratch.make();
+        Process process;
+        try {
+            ProcessBuilder builder = new ProcessBuilder(ChildCommand.of(limits, scratch.directory()));
+            builder.environment().clear();
+            builder.directory(scratch.directory().toFile());
+            process = builder.start();
+        } catch (IOException e) {
+            scratch.close();
+            throw e;
+        }
+        byte[] nonce = new byte[Frame.NONCE_BYTES];
+        new SecureRandom().nextBytes(nonce);
+        Child child = new Child(limits, scratch, process, nonce);
+        RUNNING.add(child);
+        if (HOOKED.compareAndSet(false, true)) {
+            Runtime.getRuntime().addShutdownHook(new Thread(() -> RUNNING.forEach(Child::close), "headgate-end-heads"));
+        }
+        try {
+            child.input.write(nonce);
+            child.input.flush();
+        } catch (IOException e) {
+            // It died at once; waiting for its greeting finds out how.
+            child.inputFailed();
+        }
+        return child;
+    }
+
+    void load(CleanJar jar) throws IOException {
+        WireWriter content = new WireWriter();
+        content.text(scratch.write("head.jar", jar.bytes()).toString());
+        writer.write(new Frame(Frame.Type.LOAD, 0, content.toBytes()));
+    }
+
+    /** A write failed: the process is gone or will not read, and the next read tells. */
+    void inputFailed() {
+        deadline.set(Duration.ofMillis(PATIENCE_MILLIS));
+    }
+
+    void send(Frame frame, HeadStage stage, Duration limit) throws Ended {
+        deadline.set(limit);
+        try {
+            writer.write(frame);
+        } catch (IOException e) {
+            throw new Ended(howItEnded(stage, limit));
+        }
+    }
+
+    byte[] expect(Frame.Type type, HeadStage stage, Duration limit) throws Ended {
+        return expect(type, 0, stage, limit);
+    }
+
+    byte[] expect(Frame.Type type, int sequence, HeadStage stage, Duration limit) throws Ended {
+        deadline.set(limit);
+        Optional<Frame> next;
+        try {
+            next = reader.next();
+        } catch (WireFormatException e) {
+            throw new Ended(new HeadFault.BadFrame(stage, String.valueOf(e.getMessage())));
+        } catch (IOException e) {
+            next = Optional.empty();
+        }
+        if (next.isEmpty()) {
+            throw new Ended(howItEnded(stage, limit));
+        }
+        Frame frame = next.get();
+        if (frame.type() == Frame.Type.FAULT) {
+            throw new Ended(decoded(stage, frame.content(), FaultCodec::read));
+        }
+        if (frame.type() != type || frame.sequence() != sequence) {
+            throw new Ended(
+                    new HeadFault.BadFrame(stage, "expected " + type + " of request " + sequence + ", got " + frame));
+        }
+        return frame.content();
+    }
+
+    /** Nothing is asked now, so nothing can be late. */
+    void rest() {
+        deadline.lift();
+    }
+
+    <T> T decoded(HeadStage stage, byte[] content, Function<WireReader, T> read) throws Ended {
+        try {
+            return WireReader.whole(content, read);
+        } catch (WireFormatException e) {
+            throw new Ended(new HeadFault.BadFrame(stage, String.valueOf(e.getMessage())));
+        }
+    }
+
+    private HeadFault howItEnded(HeadStage stage, Duration limit) {
+        if (reader.flooded() || errors.over()) {
+            return new HeadFault.OutputFlood(stage, limits.outputBytes());
+        }
+        if (deadline.struck()) {
+            return new HeadFault.TimedOut(stage, limit);
+        }
+        try {
+            if (!process.waitFor(PATIENCE_MILLIS, TimeUnit.MILLISECONDS)) {
+                return deadline.struck()
+                        ? new HeadFault.TimedOut(stage, limit)
+                        : new HeadFault.BadFrame(stage, "it closed its output and went on running");
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return new HeadFault.BadFrame(stage, "waiting for it was interrupted");
+        }
+        String said = errors.text();
+        if (errors.over()) {
+            return new HeadFault.OutputFlood(stage, limits.outputBytes());
+        }
+        int code = process.exitValue();
+        if (code == OUT_OF_MEMORY_CODE && said.contains(OUT_OF_MEMORY)) {
+            return new HeadFault.OutOfMemory(stage);
+        }
+        if (stage == HeadStage.START) {
+            String first = said.lines().findFirst().orElse("it said nothing");
+            return new HeadFault.StartFailed("it ended with exit code " + code + "; " + first);
+        }
+        return new HeadFault.Exited(stage, code);
+    }
+
+    /** Kills the process, and before it whatever it has started: later nobody would know whose that is. */
+    private void kill() {
+        if (process.isAlive()) {
+            process.descendants().forEach(ProcessHandle::destroyForcibly);
+            process.destroyForcibly();
+        }
+    }
+
+    @Override
+    public void close() {
+        if (!closed.compareAndSet(false, true)) {
+            return;
+        }
+        deadline.close();
+        try {
+            input.close();
+        } catch (IOException e) {
+            // It is closed either way.
+        }
+        try {
+            if (ChildCommand.endsInOrder()) {
+                process.waitFor(PATIENCE_MILLIS * 10, TimeUnit.MILLISECONDS);
+            }
+            kill();
+            process.waitFor(PATIENCE_MILLIS, TimeUnit.MILLISECONDS);
+        } catch (InterruptedException e) {
+            kill();
+            Thread.currentThread().interrupt();
+        }
+        scratch.close();
+        RUNNING.remove(this);
+    }
+}
