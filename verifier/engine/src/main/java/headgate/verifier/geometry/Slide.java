@@ -1,6 +1,7 @@
 package headgate.verifier.geometry;
 
 import headgate.api.shape.Interval;
+import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -44,8 +45,11 @@ final class Slide {
         if (!belowRequired(nearest * nearest)) {
             return Optional.empty();
         }
-        long reach = requiredGap + 1;
-        return Optional.of(new Interval(lastClear(low, low - reach), lastClear(high, high + reach)));
+        // Beyond the whole set by the required gap an offset is clear. Nearer is not enough: along a slanted edge the
+        // distance grows slowly.
+        long clearLow = Arrays.stream(difference.y).min().orElseThrow() - requiredGap;
+        long clearHigh = Arrays.stream(difference.y).max().orElseThrow() + requiredGap;
+        return Optional.of(new Interval(lastClear(low, clearLow), lastClear(high, clearHigh)));
     }
 
     /** The x of the difference set nearest to 0: 0 if the line x = 0 meets it. */
