@@ -1,0 +1,9 @@
+package headgate.sample.gripper;
+
+import headgate.testkit.HeadContract;
+
+class GripperContractTest extends HeadContract {
+    GripperContractTest() {
+        super(Gripper::new);
+    }
+}
