@@ -1,0 +1,143 @@
+package headgate.verifier.session;
+
+import headgate.runtime.carriage.Carriage;
+import headgate.runtime.carriage.CarriageReader;
+import headgate.runtime.cropplan.CropPlan;
+import headgate.runtime.cropplan.CropPlanReader;
+import headgate.runtime.origin.FileProblem;
+import headgate.runtime.origin.InvalidFileException;
+import headgate.runtime.origin.Loaded;
+import headgate.runtime.origin.Place;
+import headgate.runtime.pack.CleanJar;
+import headgate.runtime.pack.HeadPackage;
+import headgate.runtime.pack.Inspection;
+import headgate.runtime.pack.PackageFacts;
+import headgate.runtime.policy.Policy;
+import headgate.runtime.policy.PolicyReader;
+import headgate.runtime.process.HeadLimits;
+import headgate.runtime.process.HeadProcess;
+import headgate.runtime.process.HeadStart;
+import headgate.runtime.transcript.MemoAnswers;
+import headgate.verifier.check.Case;
+import headgate.verifier.check.HeadUnderTest;
+import headgate.verifier.check.HeadUnderTest.Run;
+import headgate.verifier.judge.Judge;
+import headgate.verifier.judge.Judgement;
+import headgate.verifier.rules.RuleBook;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Checks one head on every arm that a crop plan needs. */
+public final class CheckSession {
+
+    /** What a package that the static stage objects to means for running it. */
+    public enum StaticStage {
+        /** It is not run. */
+        BINDING,
+        /** It is run all the same, if it can be loaded: for tests of the head process. */
+        ADVISORY
+    }
+
+    private final HeadLimits limits;
+    private final StaticStage staticStage;
+
+    /**
+     * Makes a session.
+     *
+     * @param limits what the head process may use
+     * @param staticStage whether a package that the static stage objects to is run
+     */
+    public CheckSession(HeadLimits limits, StaticStage staticStage) {
+        this.limits = limits;
+        this.staticStage = staticStage;
+    }
+
+    /** {@return a session with the standard limits, which runs nothing that the static stage objects to} */
+    public static CheckSession standard() {
+        return new CheckSession(HeadLimits.STANDARD, StaticStage.BINDING);
+    }
+
+    /**
+     * Checks. The head's process starts first, since a virtual machine takes longer to start than the files to read; it
+     * is given the head only once the static stage has passed it.
+     *
+     * @param input the files
+     * @return the judgement, or what is wrong with the files
+     */
+    public CheckResult check(CheckInput input) {
+        try (HeadProcess process = HeadProcess.open(limits)) {
+            List<FileProblem> problems = new ArrayList<>();
+            Inspection inspection = HeadPackage.inspect(input.head());
+            if (inspection instanceof Inspection.Inspected inspected) {
+                runnable(inspected).ifPresent(process::load);
+            } else if (inspection instanceof Inspection.NotAJar notAJar) {
+                problems.add(new FileProblem(
+                        Place.ofFile(input.head().toString()), "", notAJar.message(), "the JAR of a head", ""));
+            }
+            Loaded<Carriage> carriage = read(() -> CarriageReader.read(input.carriage()), problems);
+            Loaded<CropPlan> plan = read(() -> CropPlanReader.read(input.cropPlan()), problems);
+            Loaded<Policy> policy = read(() -> policy(input.policy()), problems);
+            if (!(inspection instanceof Inspection.Inspected inspected)
+                    || carriage == null
+                    || plan == null
+                    || policy == null) {
+                return new CheckResult.Refused(problems);
+            }
+            return judge(inspected, process, carriage, plan, policy);
+        }
+    }
+
+    private CheckResult judge(
+            Inspection.Inspected inspected,
+            HeadProcess process,
+            Loaded<Carriage> carriage,
+            Loaded<CropPlan> plan,
+            Loaded<Policy> policy) {
+        HeadUnderTest head = new HeadUnderTest(inspected.facts(), run(inspected, process));
+        Judgement judgement = new Judge(RuleBook.all()).judge(Case.ofOneHead(head, carriage, plan, policy));
+        return new CheckResult.Judged(
+                judgement,
+                head.answers()
+                        .filter(MemoAnswers.class::isInstance)
+                        .map(MemoAnswers.class::cast)
+                        .map(memo -> memo.transcript(inspected.facts().sha256())));
+    }
+
+    private Optional<CleanJar> runnable(Inspection.Inspected inspected) {
+        PackageFacts facts = inspected.facts();
+        boolean objected = !facts.problems().isEmpty();
+        return objected && staticStage == StaticStage.BINDING ? Optional.empty() : inspected.clean();
+    }
+
+    private Run run(Inspection.Inspected inspected, HeadProcess process) {
+        if (runnable(inspected).isEmpty()) {
+            return new Run.NotRun("the package rules object to it");
+        }
+        HeadStart start = process.await();
+        if (start instanceof HeadStart.Running running) {
+            MemoAnswers memo = new MemoAnswers(running.head());
+            return new Run.Answering(memo.sheet(), memo);
+        }
+        return new Run.Broke(((HeadStart.Refused) start).fault());
+    }
+
+    private static Loaded<Policy> policy(Optional<Path> file) throws InvalidFileException {
+        return file.isPresent() ? PolicyReader.read(file.get()) : PolicyReader.builtIn();
+    }
+
+    private interface Source<T> {
+        Loaded<T> read() throws InvalidFileException;
+    }
+
+    private static <T> @Nullable Loaded<T> read(Source<T> source, List<FileProblem> problems) {
+        try {
+            return source.read();
+        } catch (InvalidFileException invalid) {
+            problems.addAll(invalid.problems());
+            return null;
+        }
+    }
+}
