@@ -21,7 +21,7 @@ final class ChildCommand {
     static final String ARCHIVE = "headgate.child.archive";
 
     /** System property: where a child that ends in order writes a class-data archive. */
-    static final String WRITE_ARCHIVE = "headgate.child.archive.write";
+    static final String WRITE_ARCHIVE = "headgate.child.archive.make";
 
     private static final String MAIN = "headgate.runtime.child.HeadChild";
     private static final String ORDERLY_END = "headgate.child.orderly-end";
