@@ -1,9 +1,23 @@
 package headgate.verifier.rules;
 
 import headgate.verifier.check.Rule;
+import headgate.verifier.rules.behaviour.Answers;
+import headgate.verifier.rules.behaviour.OneKind;
 import headgate.verifier.rules.clearance.ArmToArm;
 import headgate.verifier.rules.clearance.WorkHeightExists;
+import headgate.verifier.rules.mount.BoltsHold;
+import headgate.verifier.rules.mount.ConnectorsFit;
+import headgate.verifier.rules.mount.MassCarried;
+import headgate.verifier.rules.mount.PlateFits;
+import headgate.verifier.rules.mount.PowerSuffices;
+import headgate.verifier.rules.mount.StaticMoment;
+import headgate.verifier.rules.pack.Manifest;
+import headgate.verifier.rules.pack.SelfContained;
+import headgate.verifier.rules.plan.OperationMatches;
+import headgate.verifier.rules.plan.WorkRangeHolds;
 import headgate.verifier.rules.rows.EveryLaneHasAnArm;
+import headgate.verifier.rules.safety.HazardsGuarded;
+import headgate.verifier.rules.safety.StandingCaution;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -14,13 +28,19 @@ public final class RuleBook {
     /** The version of the rule book, raised whenever a rule is added or decides otherwise. */
     public static final String VERSION = "0.1.0";
 
-    private static final List<Rule> PACKAGE = List.of();
+    private static final List<Rule> PACKAGE = List.of(new Manifest(), new SelfContained());
 
-    private static final List<Rule> BEHAVIOUR = List.of();
+    private static final List<Rule> BEHAVIOUR = List.of(new Answers(), new OneKind());
 
-    private static final List<Rule> PLAN = List.of();
+    private static final List<Rule> PLAN = List.of(new OperationMatches(), new WorkRangeHolds());
 
-    private static final List<Rule> MOUNT = List.of();
+    private static final List<Rule> MOUNT = List.of(
+            new PlateFits(),
+            new ConnectorsFit(),
+            new MassCarried(),
+            new StaticMoment(),
+            new BoltsHold(),
+            new PowerSuffices());
 
     private static final List<Rule> ROWS = List.of(new EveryLaneHasAnArm());
 
@@ -28,7 +48,7 @@ public final class RuleBook {
 
     private static final List<Rule> THROUGHPUT = List.of();
 
-    private static final List<Rule> SAFETY = List.of();
+    private static final List<Rule> SAFETY = List.of(new HazardsGuarded(), new StandingCaution());
 
     private static final List<Rule> ALL = Stream.of(
                     PACKAGE, BEHAVIOUR, PLAN, MOUNT, ROWS, CLEARANCE, THROUGHPUT, SAFETY)
