@@ -18,7 +18,7 @@ make_archives() {
     trap 'rm -rf "$making"; exit 130' INT TERM HUP
     echo "headgate: preparing a faster start, once for this Java" >&2
     drop_archives_of_lost_programs
-    "$java" -Xshare:auto -XX:ArchiveClassesAtExit="$making/program.jsa" -Dheadgate.child.archive.make="$making/child.jsa" \
+    "$java" -Xshare:auto -XX:ArchiveClassesAtExit="$making/program.jsa" -Dheadgate.child.archive.write="$making/child.jsa" \
         -Xlog:disable -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -XX:-UsePerfData -Dheadgate.home="$home" \
         -cp "$classpath" headgate.app.Main demo --out "$making/demo" </dev/null >/dev/null 2>&1
     for archive in program child; do

@@ -64,7 +64,7 @@ public final class Program {
         String advice = "Type '" + command + " --help' for what it takes.";
         String message = String.valueOf(wrong.getMessage()).strip();
         String sentence = message.endsWith(".") ? message : message + ".";
-        Complaints.print(List.of(new Complaint(null, sentence, advice)), ExitCode.INPUT, json, console);
+        Complaints.print(List.of(Complaint.of(sentence, advice)), ExitCode.INPUT, json, console);
         return ExitCode.INPUT;
     }
 
@@ -75,8 +75,7 @@ public final class Program {
         }
         String what =
                 thrown.getClass().getSimpleName() + (thrown.getMessage() == null ? "" : ": " + thrown.getMessage());
-        Complaint fault = new Complaint(
-                null,
+        Complaint fault = Complaint.of(
                 "the program is at fault, not your files (" + what + ").",
                 "Please report it with the lines on standard error.");
         Complaints.print(List.of(fault), ExitCode.FAULT, json, console);

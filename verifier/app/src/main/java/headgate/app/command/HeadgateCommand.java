@@ -1,15 +1,10 @@
 package headgate.app.command;
 
 import headgate.app.console.Console;
-import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Objects;
-import java.util.Properties;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -39,6 +34,7 @@ public final class HeadgateCommand implements Runnable {
      */
     public static CommandLine line(Console console) {
         CommandLine line = new CommandLine(new HeadgateCommand());
+        line.addSubcommand("check", new CheckCommand(console));
         line.addSubcommand("rules", new RulesCommand(console));
         line.addSubcommand("doctor", new DoctorCommand(console));
         line.setOut(writer(console.out()));
@@ -59,18 +55,12 @@ public final class HeadgateCommand implements Runnable {
         throw new CommandLine.ParameterException(new CommandLine(this), "A command is missing.");
     }
 
-    /** Reads the version that the build wrote down. */
+    /** Says the version. */
     static final class Version implements IVersionProvider {
 
         @Override
         public String[] getVersion() {
-            Properties build = new Properties();
-            try (InputStream in = HeadgateCommand.class.getResourceAsStream("/headgate/app/build.properties")) {
-                build.load(Objects.requireNonNull(in, "build.properties is missing from the program"));
-            } catch (IOException broken) {
-                throw new UncheckedIOException(broken);
-            }
-            return new String[] {"headgate " + build.getProperty("version")};
+            return new String[] {"headgate " + BuildVersion.read()};
         }
     }
 }

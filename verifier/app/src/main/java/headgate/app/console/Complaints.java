@@ -1,6 +1,7 @@
 package headgate.app.console;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import headgate.runtime.origin.FileProblem;
 import java.io.IOException;
 import java.util.List;
 
@@ -32,12 +33,28 @@ public final class Complaints {
         json.writeNumberField("exit", end.number());
         json.writeArrayFieldStart("errors");
         for (Complaint each : complaints) {
+            FileProblem at = each.located();
             json.writeStartObject();
-            json.writeStringField("place", each.place());
+            json.writeStringField("file", each.place());
+            json.writeFieldName("line");
+            number(at == null ? 0 : at.place().line(), json);
+            json.writeFieldName("column");
+            number(at == null ? 0 : at.place().column(), json);
+            json.writeStringField("field", at == null ? null : at.path());
+            json.writeStringField("found", at == null ? null : at.found());
+            json.writeStringField("expected", at == null ? null : at.expected());
             json.writeStringField("message", each.message());
-            json.writeStringField("advice", each.advice());
+            json.writeStringField("advice", at == null ? each.advice() : at.advice());
             json.writeEndObject();
         }
         json.writeEndArray();
+    }
+
+    private static void number(int known, JsonGenerator json) throws IOException {
+        if (known > 0) {
+            json.writeNumber(known);
+        } else {
+            json.writeNull();
+        }
     }
 }

@@ -1,0 +1,50 @@
+package headgate.app.check;
+
+import headgate.app.console.Complaint;
+import headgate.app.console.RefusedInputException;
+import headgate.runtime.transcript.Transcript;
+import headgate.verifier.report.Edition;
+import headgate.verifier.report.Report;
+import headgate.verifier.report.ReportMaker;
+import headgate.verifier.report.Subject;
+import headgate.verifier.rules.RuleBook;
+import headgate.verifier.session.CheckInput;
+import headgate.verifier.session.CheckResult;
+import headgate.verifier.session.CheckSession;
+import java.util.List;
+
+/** Checks one head and makes the report of it. */
+public final class Checker {
+
+    private final Edition edition;
+
+    /**
+     * Makes a checker.
+     *
+     * @param version the program's version, for the report
+     */
+    public Checker(String version) {
+        this.edition = new Edition(version, RuleBook.VERSION);
+    }
+
+    /**
+     * Checks.
+     *
+     * @param input what to check
+     * @return what came of it
+     * @throws RefusedInputException if a file cannot be used; it names every problem of every file
+     */
+    public Checked check(CheckInput input) {
+        CheckResult result = CheckSession.standard().check(input);
+        if (result instanceof CheckResult.Refused refused) {
+            throw new RefusedInputException(
+                    refused.problems().stream().map(Complaint::of).toList());
+        }
+        CheckResult.Judged judged = (CheckResult.Judged) result;
+        List<Subject> transcripts = judged.transcript().stream()
+                .map(each -> new Subject("transcript", Checked.TRANSCRIPT, each.digest()))
+                .toList();
+        Report report = ReportMaker.of(judged.judgement(), edition, transcripts, List.of());
+        return new Checked(judged.judgement(), report, judged.transcript().map(Transcript::toBytes));
+    }
+}
