@@ -1,6 +1,7 @@
 package headgate.runtime.carriage;
 
 import headgate.api.shape.Body;
+import headgate.api.shape.Interval;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,6 +17,14 @@ import java.util.Optional;
  * @param ground how the ground under an arm moves against the frame
  * @param stopping how the carriage stops
  * @param turning what a turn on the headland costs
+ * @param wheels its wheels; none if the file does not say
+ * @param links groups of arms that move as one; none if every arm moves by itself
+ * @param sensors what finds the plants; none if the file does not say
+ * @param errors how well it knows where its tools are; empty if the file does not say
+ * @param stances the shapes that it takes beside plain work, such as folded for the road
+ * @param stores what it carries for the heads and refills them from
+ * @param drive what moves it; empty if the file does not say
+ * @param energy where its energy comes from; empty if the file does not say
  */
 public record Carriage(
         String name,
@@ -25,13 +34,66 @@ public record Carriage(
         List<Part> structure,
         GroundMotion ground,
         Stopping stopping,
-        Turning turning) {
+        Turning turning,
+        List<Wheel> wheels,
+        List<Link> links,
+        List<Sensor> sensors,
+        Optional<PositionErrors> errors,
+        List<Stance> stances,
+        List<Store> stores,
+        Optional<Drive> drive,
+        Optional<Energy> energy) {
 
     /** Copies the lists. */
     public Carriage {
         beams = List.copyOf(beams);
         arms = List.copyOf(arms);
         structure = List.copyOf(structure);
+        wheels = List.copyOf(wheels);
+        links = List.copyOf(links);
+        sensors = List.copyOf(sensors);
+        stances = List.copyOf(stances);
+        stores = List.copyOf(stores);
+    }
+
+    /**
+     * A carriage of which only the arms, the frame and the way it stops and turns are known.
+     *
+     * @param name what its maker calls it
+     * @param serial serial number
+     * @param beams lateral bars, front to rear
+     * @param arms stations on the beams
+     * @param structure frame parts that do not move with an arm
+     * @param ground how the ground under an arm moves against the frame
+     * @param stopping how the carriage stops
+     * @param turning what a turn on the headland costs
+     */
+    public Carriage(
+            String name,
+            String serial,
+            List<Beam> beams,
+            List<Arm> arms,
+            List<Part> structure,
+            GroundMotion ground,
+            Stopping stopping,
+            Turning turning) {
+        this(
+                name,
+                serial,
+                beams,
+                arms,
+                structure,
+                ground,
+                stopping,
+                turning,
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     /**
@@ -52,6 +114,18 @@ public record Carriage(
      */
     public Optional<Beam> beam(String id) {
         return beams.stream().filter(b -> b.id().equals(id)).findFirst();
+    }
+
+    /**
+     * Changes the arms.
+     *
+     * @param changed the arms
+     * @return the same carriage with them
+     */
+    public Carriage withArms(List<Arm> changed) {
+        return new Carriage(
+                name, serial, beams, changed, structure, ground, stopping, turning, wheels, links, sensors, errors,
+                stances, stores, drive, energy);
     }
 
     /**
@@ -94,4 +168,58 @@ public record Carriage(
      * @param liftTime lifting and lowering that does not overlap the turn, s
      */
     public record Turning(double turnTime, double liftTime) {}
+
+    /**
+     * A wheel.
+     *
+     * @param name what it is, such as "left front"
+     * @param x where its axle is along travel, micrometres, carriage frame
+     * @param y where the middle of its tyre may be set across travel, micrometres, carriage frame; a single value if it
+     *     cannot be moved
+     * @param tyreWidth width of the tyre where it stands on the ground, m
+     * @param fromSteeredPoint distance along travel from the point that is steered along the row, m
+     */
+    public record Wheel(String name, long x, Interval y, double tyreWidth, double fromSteeredPoint) {}
+
+    /**
+     * Arms that move as one: one set-point for all, locked while any of them is in contact.
+     *
+     * @param id its id
+     * @param members the arms
+     */
+    public record Link(String id, List<Member> members) {
+
+        /** Copies the list. */
+        public Link {
+            members = List.copyOf(members);
+        }
+
+        /**
+         * An arm of a link group.
+         *
+         * @param arm the arm's id
+         * @param offset y of its mount less the group's set-point, micrometres
+         */
+        public record Member(String arm, long offset) {}
+    }
+
+    /**
+     * Where the energy for a day comes from.
+     *
+     * @param capacity energy in the full pack, J
+     * @param usableShare share of it that may be used, 0 to 1
+     * @param baseLoad power that computers, lights and cooling take all the time, W
+     * @param chargedAtNight true if the pack is full every morning
+     * @param sun panels on the carriage; empty if there are none
+     */
+    public record Energy(
+            double capacity, double usableShare, double baseLoad, boolean chargedAtNight, Optional<Panels> sun) {}
+
+    /**
+     * Panels that turn sunlight into electric energy.
+     *
+     * @param area their area, m²
+     * @param efficiency share of the sun's energy that reaches the pack, 0 to 1
+     */
+    public record Panels(double area, double efficiency) {}
 }

@@ -3,6 +3,7 @@ package headgate.runtime.carriage;
 import headgate.runtime.form.Fields;
 import headgate.runtime.form.FileKind;
 import headgate.runtime.form.Forms;
+import headgate.runtime.form.NumberForm;
 import headgate.runtime.form.ObjectForm;
 import headgate.runtime.form.PairForm;
 import headgate.runtime.form.QuantityForm;
@@ -15,6 +16,9 @@ import java.util.List;
 
 /** What a carriage file may hold. */
 final class CarriageForm {
+
+    /** Shorter vectors would lose their direction to rounding. */
+    private static final double LEAST_VECTOR = 1e-6;
 
     private static final QuantityForm ANGLE =
             Forms.fromZero(Kind.ANGLE, "45 deg", "2 deg").usually("0 deg", "15 deg");
@@ -100,6 +104,43 @@ final class CarriageForm {
             })
             .build();
 
+    private static final ObjectForm LIFT_POINT = ObjectForm.of(
+                    "a lift point",
+                    "Where the mount of a lift that swings is at one height; straight between two of them.")
+            .required("height", Forms.fromZero(Kind.LENGTH, "5 m", "350 mm"), "Height of the mount over level ground.")
+            .required("forward", Forms.coordinate("40 mm"), "Forward of the beam's x.")
+            .build();
+
+    private static final ObjectForm FOLLOWING = ObjectForm.of(
+                    "the following", "How a lift follows the ground by itself.")
+            .required("error", small("8 mm"), "Largest difference from the height over the ground that it should hold.")
+            .required(
+                    "speed",
+                    Forms.aboveZero(Kind.SPEED, "10 m/s", "0.3 m/s").usually("0.01 m/s", "3 m/s"),
+                    "Highest vertical speed at which it follows.")
+            .required(
+                    "acceleration",
+                    Forms.aboveZero(Kind.ACCELERATION, "100 m/s2", "2 m/s2").usually("0.1 m/s2", "20 m/s2"),
+                    "Highest vertical acceleration at which it follows.")
+            .required(
+                    "force",
+                    Forms.fromZero(Kind.FORCE, "100 kN", "150 N").usually("0 N", "5 kN"),
+                    "Downward force on the head's support.")
+            .build();
+
+    private static final NumberForm SHARE_OF_VECTOR = new NumberForm("-1000", "1000", "0");
+
+    private static final ObjectForm DIRECTION = ObjectForm.of("a direction", "A vector of any length but 0.")
+            .required("x", SHARE_OF_VECTOR, "Its share forward.")
+            .required("y", SHARE_OF_VECTOR, "Its share to the left.")
+            .required("z", new NumberForm("-1000", "1000", "-1"), "Its share upward.")
+            .rule(List.of("x", "y", "z"), (fields, complaint) -> {
+                if (Math.abs(fields.si("x")) + Math.abs(fields.si("y")) + Math.abs(fields.si("z")) < LEAST_VECTOR) {
+                    complaint.at(fields.node(), "a vector of no length", "at least one share that is not 0", "");
+                }
+            })
+            .build();
+
     private static final ObjectForm ARM_TYPE = ObjectForm.of("an arm type", "What arms of one build have in common.")
             .required("id", Forms.id("standard"), "Its id; arms refer to it.")
             .required("lift", LIFT, "The lift: least and largest height of the mount over level ground.")
@@ -121,6 +162,19 @@ final class CarriageForm {
                     "body",
                     Shapes.BODY,
                     "The arm's own material that moves with the mount, placed for a mount at x = y = z = 0.")
+            .optional(
+                    "column",
+                    Shapes.BODY,
+                    "The arm's own material that moves with the side shift but not with the lift, placed for a mount at"
+                            + " y = 0 on a beam at x = 0. Left out, there is none.")
+            .optional(
+                    "liftPath",
+                    Forms.list(LIFT_POINT, 2, 100),
+                    "How the mount moves along travel as it is lifted, from low to high. Left out, straight up.")
+            .optional(
+                    "following", FOLLOWING, "How the lift follows the ground by itself. Left out, it holds its height.")
+            .optional("plateNormal", DIRECTION, "Where the plate faces, in the head frame. Left out, straight down.")
+            .rule(List.of("lift", "liftPath"), CarriageForm::checkLiftPath)
             .build();
 
     private static final ObjectForm ARM = ObjectForm.of("an arm", "A station on a beam.")
@@ -183,6 +237,32 @@ final class CarriageForm {
             .required("ground", GROUND, "How the ground under an arm moves against the frame.")
             .required("stopping", STOPPING, "How the carriage stops.")
             .required("turning", TURNING, "What a turn on the headland costs.")
+            .optional(
+                    "wheels",
+                    Forms.list(CarriagePartsForm.WHEEL, 1, 40),
+                    "Its wheels. Left out, tyres are not checked against rows.")
+            .optional(
+                    "links",
+                    Forms.list(CarriagePartsForm.LINK, 1, 100),
+                    "Groups of arms that move as one. Left out, every arm moves by itself.")
+            .optional(
+                    "sensors",
+                    Forms.list(CarriagePartsForm.SENSOR, 1, 100),
+                    "What finds the plants. Left out, what depends on sensors is undecided.")
+            .optional(
+                    "errors",
+                    CarriagePartsForm.ERRORS,
+                    "How well it knows where its tools are. Left out, accuracy is undecided.")
+            .optional(
+                    "stances",
+                    Forms.list(CarriagePartsForm.STANCE, 1, 20),
+                    "The shapes that it takes beside plain work. Left out, the road is undecided.")
+            .optional(
+                    "stores",
+                    Forms.list(CarriagePartsForm.STORE, 1, 40),
+                    "What it carries for the heads. Left out, heads are refilled by hand, anywhere, one by one.")
+            .optional("drive", CarriagePartsForm.DRIVE, "What moves it. Left out, traction is undecided.")
+            .optional("energy", CarriagePartsForm.ENERGY, "Where its energy comes from. Left out, a day is undecided.")
             .rule(List.of(), CarriageForm::checkNames);
 
     private CarriageForm() {}
@@ -206,5 +286,32 @@ final class CarriageForm {
         Rules.known(file.column("arms", "beam"), Rules.names(file, "beams", "id"), "the id of a beam", complaint);
         Rules.known(
                 file.column("arms", "type"), Rules.names(file, "armTypes", "id"), "the id of an arm type", complaint);
+        Rules.distinct(file, "links", "id", complaint);
+        Rules.distinct(file, "sensors", "id", complaint);
+        Rules.distinct(file, "stances", "name", complaint);
+        Rules.known(CarriagePartsForm.armNames(file), Rules.names(file, "arms", "id"), "the id of an arm", complaint);
+        Rules.known(
+                file.deepItems("sensors", "beams"), Rules.names(file, "beams", "id"), "the id of a beam", complaint);
+    }
+
+    private static void checkLiftPath(Fields type, ObjectForm.Complaint complaint) {
+        List<Fields> path = type.objects("liftPath");
+        for (int i = 1; i < path.size(); i++) {
+            if (path.get(i).si("height") <= path.get(i - 1).si("height")) {
+                complaint.at(
+                        path.get(i).node("height"),
+                        path.get(i).node("height").found(),
+                        "more than the height before it",
+                        "put the points in order, from low to high");
+            }
+        }
+        List<Double> lift = type.pair("lift");
+        if (path.get(0).si("height") > lift.get(0) || path.get(path.size() - 1).si("height") < lift.get(1)) {
+            complaint.at(
+                    type.node("liftPath"),
+                    "points that do not span the lift",
+                    "a path from the lift's bottom to its top",
+                    "");
+        }
     }
 }

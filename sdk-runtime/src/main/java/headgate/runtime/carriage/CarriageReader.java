@@ -1,8 +1,11 @@
 package headgate.runtime.carriage;
 
+import headgate.api.shape.Interval;
+import headgate.api.shape.Point3;
 import headgate.api.sheet.Connector;
 import headgate.api.sheet.PlateDesignation;
 import headgate.api.vocabulary.ConnectorKind;
+import headgate.api.vocabulary.SupplyKind;
 import headgate.runtime.form.Fields;
 import headgate.runtime.form.FileKind;
 import headgate.runtime.form.Shapes;
@@ -11,8 +14,11 @@ import headgate.runtime.origin.Loaded;
 import headgate.runtime.text.SourceFile;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 
 /** Reads carriage files. */
 public final class CarriageReader {
@@ -62,7 +68,15 @@ public final class CarriageReader {
                         .toList(),
                 ground(file.object("ground")),
                 stopping(file.object("stopping")),
-                turning(file.object("turning")));
+                turning(file.object("turning")),
+                file.objects("wheels").stream().map(CarriageReader::wheel).toList(),
+                file.objects("links").stream().map(CarriageReader::link).toList(),
+                file.objects("sensors").stream().map(CarriageReader::sensor).toList(),
+                file.objectIfGiven("errors").map(CarriageReader::errors),
+                file.objects("stances").stream().map(CarriageReader::stance).toList(),
+                file.objects("stores").stream().map(CarriageReader::store).toList(),
+                file.objectIfGiven("drive").map(CarriageReader::drive),
+                file.objectIfGiven("energy").map(CarriageReader::energy));
     }
 
     private static Arm arm(Fields arm, Fields type) {
@@ -80,7 +94,16 @@ public final class CarriageReader {
                         .map(c -> Connector.of(ConnectorKind.of(c.text("kind")), c.text("designation")))
                         .toList(),
                 supply(type.object("supply")),
-                Shapes.body(type, "body"));
+                Shapes.body(type, "body"),
+                Shapes.body(type, "column"),
+                type.objects("liftPath").stream()
+                        .map(p -> new Arm.LiftPoint(p.micrometres("height"), p.micrometres("forward")))
+                        .toList(),
+                type.objectIfGiven("following")
+                        .map(f -> new Arm.Following(f.si("error"), f.si("speed"), f.si("acceleration"), f.si("force"))),
+                type.objectIfGiven("plateNormal")
+                        .map(n -> Arm.Direction.of(n.si("x"), n.si("y"), n.si("z")))
+                        .orElse(Arm.Direction.DOWN));
     }
 
     private static Arm.AxisMotion motion(Fields motion) {
@@ -115,5 +138,105 @@ public final class CarriageReader {
 
     private static Carriage.Turning turning(Fields turning) {
         return new Carriage.Turning(turning.si("turnTime"), turning.si("liftTime"));
+    }
+
+    private static Carriage.Wheel wheel(Fields wheel) {
+        return new Carriage.Wheel(
+                wheel.text("name"),
+                wheel.micrometres("x"),
+                wheel.interval("y"),
+                wheel.si("tyreWidth"),
+                wheel.si("fromSteeredPoint"));
+    }
+
+    private static Carriage.Link link(Fields link) {
+        return new Carriage.Link(
+                link.text("id"),
+                link.objects("members").stream()
+                        .map(m -> new Carriage.Link.Member(m.text("arm"), m.micrometres("offset")))
+                        .toList());
+    }
+
+    private static Point3 point(Fields point) {
+        return new Point3(point.micrometres("x"), point.micrometres("y"), point.micrometres("z"));
+    }
+
+    private static Sensor sensor(Fields sensor) {
+        return new Sensor(
+                sensor.text("id"),
+                point(sensor.object("position")),
+                sensor.interval("bandX"),
+                sensor.interval("bandY"),
+                sensor.texts("beams"),
+                sensor.si("frameRate"),
+                sensor.si("latency"),
+                sensor.si("resolution"),
+                sensor.si("sigma"));
+    }
+
+    private static PositionErrors errors(Fields errors) {
+        return new PositionErrors(
+                errors.si("clock"),
+                errors.si("slip"),
+                errors.si("heading"),
+                errors.si("pitch"),
+                errors.si("roll"),
+                errors.siIfGiven("absolute"));
+    }
+
+    private static Stance stance(Fields stance) {
+        Map<String, Interval> rails = new TreeMap<>();
+        stance.objects("rails").forEach(r -> rails.put(r.text("arm"), r.interval("shift")));
+        return new Stance(
+                stance.text("name"),
+                stance.text("use").equals("work") ? Stance.Use.WORK : Stance.Use.TRANSPORT,
+                rails,
+                poses(stance),
+                stance.objects("steps").stream()
+                        .map(s -> new Stance.Step(s.text("name"), poses(s)))
+                        .toList(),
+                stance.siOr("suspensionTravel", 0.0));
+    }
+
+    private static List<Stance.Pose> poses(Fields holder) {
+        return holder.objects("poses").stream()
+                .map(p -> new Stance.Pose(
+                        p.text("arm"),
+                        point(p.object("mount")),
+                        p.objects("turns").stream()
+                                .map(t -> new Stance.Turn(
+                                        Stance.Axis.valueOf(t.text("axis").toUpperCase(Locale.ROOT)),
+                                        t.count("quarters")))
+                                .toList(),
+                        p.flagOr("latched", false)))
+                .toList();
+    }
+
+    private static Store store(Fields store) {
+        return new Store(
+                SupplyKind.of(store.text("kind")),
+                store.si("capacity"),
+                store.text("where").equals("headland"),
+                store.flagOr("allAtOnce", false));
+    }
+
+    private static Drive drive(Fields drive) {
+        return new Drive(
+                drive.si("mass"),
+                point(drive.object("centre")),
+                drive.si("rollingResistance"),
+                drive.si("grip"),
+                drive.siOr("drivenShare", 1.0),
+                drive.si("efficiency"),
+                drive.si("power"));
+    }
+
+    private static Carriage.Energy energy(Fields energy) {
+        return new Carriage.Energy(
+                energy.si("capacity"),
+                energy.si("usableShare"),
+                energy.si("baseLoad"),
+                energy.flagOr("chargedAtNight", false),
+                energy.objectIfGiven("panels").map(p -> new Carriage.Panels(p.si("area"), p.si("efficiency"))));
     }
 }

@@ -1,15 +1,25 @@
 package headgate.runtime.cropplan;
 
 import headgate.runtime.form.CountForm;
+import headgate.runtime.form.Fields;
 import headgate.runtime.form.FileKind;
 import headgate.runtime.form.Forms;
+import headgate.runtime.form.NumberForm;
 import headgate.runtime.form.ObjectForm;
+import headgate.runtime.form.Rules;
 import headgate.runtime.form.TermForm;
+import headgate.runtime.form.TextForm;
+import headgate.runtime.form.WordForm;
 import headgate.runtime.quantity.Kind;
+import headgate.runtime.quantity.Quantities;
+import java.time.Month;
 import java.util.List;
 
 /** What a crop plan file may hold. */
 final class CropPlanForm {
+
+    /** What rounding of shares to a tenth of a percent may leave over. */
+    private static final double SHARE_SLACK = 0.005;
 
     private static final TermForm OPERATION =
             new TermForm("an operation", List.of("pull-weeds", "set-plugs", "hoe", "press", "trim"));
@@ -34,6 +44,18 @@ final class CropPlanForm {
                     "wander",
                     Forms.fromZero(Kind.LENGTH, "0.5 m", "15 mm").usually("0 mm", "60 mm"),
                     "How far a row wanders to either side of its line.")
+            .optional(
+                    "planterRows",
+                    new CountForm(1, 100, 8),
+                    "Rows that the planter set in one pass. Left out, it is not known whether passes match.")
+            .optional(
+                    "guessRowError",
+                    Forms.fromZero(Kind.LENGTH, "0.5 m", "30 mm").usually("0 mm", "150 mm"),
+                    "How much wider or narrower than the spacing the gap between two planter passes may be. Left out, 0.")
+            .optional(
+                    "radius",
+                    Forms.aboveZero(Kind.LENGTH, "100000 m", "200 m").usually("10 m", "10000 m"),
+                    "Radius of the rows' curve. Left out, they are straight.")
             .build();
 
     private static final ObjectForm CROP = ObjectForm.of(
@@ -52,13 +74,43 @@ final class CropPlanForm {
                     "Radius about a plant that no tool may touch.")
             .build();
 
+    private static final ObjectForm RIDGES = ObjectForm.of("the ridges", "Ridges, one under each row.")
+            .required(
+                    "height",
+                    Forms.aboveZero(Kind.LENGTH, "1 m", "15 cm").usually("3 cm", "40 cm"),
+                    "Height of their top over the furrow.")
+            .required(
+                    "topWidth",
+                    Forms.fromZero(Kind.LENGTH, "3 m", "20 cm").usually("2 cm", "1 m"),
+                    "Width of the flat top.")
+            .build();
+
     private static final ObjectForm SOIL = ObjectForm.of("the soil", "The soil as it is when the operation is done.")
             .required("texture", TEXTURE, "How fine it is: fine (clay), medium (loam) or coarse (sand).")
             .required("moisture", Forms.share("22 %").usually("3 %", "60 %"), "Water content by volume.")
             .required(
                     "relief",
                     Forms.fromZero(Kind.LENGTH, "1 m", "20 mm").usually("0 mm", "150 mm"),
-                    "How far the ground is above or below its mean.")
+                    "How far the ground is above or below its mean; ridges not counted.")
+            .optional("ridges", RIDGES, "The ridges that the crop grows on. Left out, the ground is flat.")
+            .build();
+
+    private static final ObjectForm CLUMPS = ObjectForm.of("the clumps", "How weeds stand in clumps.")
+            .required("mean", new NumberForm("0.1", "1000", "5"), "Mean number of weeds in a clump.")
+            .required(
+                    "sigma",
+                    Forms.aboveZero(Kind.LENGTH, "10 m", "10 cm").usually("1 cm", "2 m"),
+                    "Standard deviation of a weed's distance from the clump's centre, along travel and across alike.")
+            .build();
+
+    private static final ObjectForm SIZE_CLASS = ObjectForm.of("a size class", "Weeds of one class of size.")
+            .required("name", Forms.id("seedling"), "What the grower calls it.")
+            .required(
+                    "heightMost",
+                    Forms.aboveZero(Kind.LENGTH, "3 m", "40 mm").usually("2 mm", "1 m"),
+                    "Largest height of the class.")
+            .required("share", Forms.share("60 %"), "Share of all weeds.")
+            .required("recall", Forms.share("90 %").usually("20 %", "100 %"), "Share of them that the sensors find.")
             .build();
 
     private static final ObjectForm WEEDS = ObjectForm.of("the weeds", "The weeds expected.")
@@ -87,6 +139,16 @@ final class CropPlanForm {
                     "falseAlarms",
                     Forms.fromZero(Kind.DENSITY, "10000 1/m2", "0.2 1/m2").usually("0 1/m2", "50 1/m2"),
                     "Things taken for a weed, per square metre. Left out, none are assumed, and said.")
+            .optional("clumps", CLUMPS, "How they stand in clumps. Left out, they stand at random.")
+            .optional(
+                    "sizes",
+                    Forms.list(SIZE_CLASS, 1, 20),
+                    "Classes of size, from small to large, whose shares add up to 100 %. Left out, one recall holds for all.")
+            .optional(
+                    "cropTaken",
+                    Forms.share("0.5 %").usually("0 %", "20 %"),
+                    "Chance that a crop plant is taken for a weed. Left out, none is assumed, and said.")
+            .rule(List.of("sizes"), CropPlanForm::checkSizes)
             .build();
 
     private static final ObjectForm PLUGS = ObjectForm.of("the plugs", "The plug plants to be set.")
@@ -118,6 +180,18 @@ final class CropPlanForm {
                     "areaRate",
                     Forms.fromZero(Kind.AREA_RATE, "100 ha/h", "0.2 ha/h").usually("0.01 ha/h", "20 ha/h"),
                     "Area per time that must be reached. Left out, the rate is worked out but not judged.")
+            .optional(
+                    "ground",
+                    WordForm.of("on-row", "between-rows", "full-surface"),
+                    "Where the ground to be treated lies. Left out: between rows for a hoe, else on the row.")
+            .optional(
+                    "accuracy",
+                    Forms.aboveZero(Kind.LENGTH, "0.5 m", "10 mm").usually("1 mm", "100 mm"),
+                    "Largest distance of a treated plant or position from where it should be. Left out, not judged.")
+            .optional(
+                    "cropLoss",
+                    Forms.share("1 %").usually("0 %", "20 %"),
+                    "Largest share of crop plants that may be lost. Left out, the policy's limit holds.")
             .build();
 
     private static final ObjectForm FIELD = ObjectForm.of("the field", "The ground that is worked.")
@@ -129,6 +203,43 @@ final class CropPlanForm {
                     "width",
                     Forms.aboveZero(Kind.LENGTH, "10000 m", "72 m").usually("2 m", "2000 m"),
                     "Width across the rows.")
+            .optional(
+                    "headland",
+                    Forms.fromZero(Kind.LENGTH, "100 m", "8 m").usually("2 m", "40 m"),
+                    "Depth of the headland at each end. Left out, there is room enough to turn.")
+            .optional(
+                    "slope",
+                    Forms.fromZero(Kind.ANGLE, "45 deg", "2 deg").usually("0 deg", "20 deg"),
+                    "Largest slope along the rows. Left out, level.")
+            .optional(
+                    "crossSlope",
+                    Forms.fromZero(Kind.ANGLE, "45 deg", "1 deg").usually("0 deg", "15 deg"),
+                    "Largest slope across the rows. Left out, level.")
+            .build();
+
+    private static final TextForm DAY =
+            new TextForm("a day as month-day", "^(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$", 5, "05-15");
+
+    private static final ObjectForm SEASON = ObjectForm.of("the season", "When the work can be done.")
+            .required("firstDay", DAY, "First day, as month-day.")
+            .required("lastDay", DAY, "Last day, as month-day; not before the first.")
+            .required("fieldDays", new CountForm(1, 366, 18), "Days in it on which the ground can be driven on.")
+            .required(
+                    "hoursPerDay",
+                    Forms.aboveZero(Kind.TIME, "24 h", "10 h").usually("2 h", "20 h"),
+                    "Working time on such a day.")
+            .rule(List.of("firstDay", "lastDay"), CropPlanForm::checkDays)
+            .build();
+
+    private static final ObjectForm SUN = ObjectForm.of("the sun", "Where the field lies to the sun.")
+            .required(
+                    "latitude",
+                    Forms.between(Kind.ANGLE, "-66 deg", "66 deg", "52 deg"),
+                    "Latitude of the field, north positive; between the polar circles.")
+            .required(
+                    "sunshine",
+                    Forms.share("45 %"),
+                    "Share of the possible sunshine that there is: n / N of FAO irrigation and drainage paper 56.")
             .build();
 
     static final ObjectForm.Builder FORM = FileKind.form(
@@ -140,7 +251,60 @@ final class CropPlanForm {
             .optional("weeds", WEEDS, "The weeds expected. Given if the operation is about weeds.")
             .optional("plugs", PLUGS, "The plugs to be set. Given if the operation plants.")
             .required("wanted", WANTED, "What is to be done, and how well.")
-            .required("field", FIELD, "The ground that is worked.");
+            .required("field", FIELD, "The ground that is worked.")
+            .optional("season", SEASON, "When the work can be done. Left out, days are not judged.")
+            .optional("sun", SUN, "Where the field lies to the sun. Left out, panels give nothing.");
 
     private CropPlanForm() {}
+
+    private static void checkSizes(Fields weeds, ObjectForm.Complaint complaint) {
+        Rules.distinct(weeds, "sizes", "name", complaint);
+        double sum = 0;
+        double before = 0;
+        for (Fields size : weeds.objects("sizes")) {
+            sum += size.si("share");
+            if (size.si("heightMost") <= before) {
+                complaint.at(
+                        size.node("heightMost"),
+                        size.node("heightMost").found(),
+                        "more than the class before it",
+                        "put the classes in order, from small to large");
+            }
+            before = size.si("heightMost");
+        }
+        if (Math.abs(sum - 1) > SHARE_SLACK) {
+            complaint.at(
+                    weeds.node("sizes"),
+                    "shares that add up to " + Quantities.rounded(sum, Kind.SHARE),
+                    "shares that add up to 100 %",
+                    "");
+        }
+    }
+
+    private static void checkDays(Fields season, ObjectForm.Complaint complaint) {
+        int first = dayOfYear(season, "firstDay", complaint);
+        int last = dayOfYear(season, "lastDay", complaint);
+        if (first > 0 && last > 0 && last < first) {
+            complaint.at(
+                    season.node("lastDay"),
+                    season.node("lastDay").found(),
+                    "a day not before the first",
+                    "a season does not go over the turn of the year");
+        }
+    }
+
+    private static int dayOfYear(Fields season, String name, ObjectForm.Complaint complaint) {
+        int day = dayOfYear(season.text(name));
+        if (day == 0) {
+            complaint.at(season.node(name), season.node(name).found(), "a day that the month has", "");
+        }
+        return day;
+    }
+
+    /** The day of a year that is no leap year, so that a plan means the same in every year; 0 if there is none. */
+    static int dayOfYear(String monthAndDay) {
+        Month month = Month.of(Integer.parseInt(monthAndDay.substring(0, 2)));
+        int day = Integer.parseInt(monthAndDay.substring(3));
+        return day <= month.length(false) ? month.firstDayOfYear(false) + day - 1 : 0;
+    }
 }

@@ -9,6 +9,8 @@ import headgate.runtime.origin.InvalidFileException;
 import headgate.runtime.origin.Loaded;
 import headgate.runtime.text.SourceFile;
 import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
 
 /** Reads crop plan files. */
 public final class CropPlanReader {
@@ -39,11 +41,20 @@ public final class CropPlanReader {
                 file.objectIfGiven("weeds").map(CropPlanReader::weeds),
                 file.objectIfGiven("plugs").map(CropPlanReader::plugs),
                 wanted(file.object("wanted")),
-                field(file.object("field")));
+                field(file.object("field")),
+                file.objectIfGiven("season").map(CropPlanReader::season),
+                file.objectIfGiven("sun").map(s -> new CropPlan.Sun(s.si("latitude"), s.si("sunshine"))));
     }
 
     private static CropPlan.Rows rows(Fields rows) {
-        return new CropPlan.Rows(rows.si("spacing"), rows.count("perPass"), rows.si("plantSpacing"), rows.si("wander"));
+        return new CropPlan.Rows(
+                rows.si("spacing"),
+                rows.count("perPass"),
+                rows.si("plantSpacing"),
+                rows.si("wander"),
+                rows.has("planterRows") ? Optional.of(rows.count("planterRows")) : Optional.empty(),
+                rows.siOr("guessRowError", 0.0),
+                rows.siIfGiven("radius"));
     }
 
     private static CropPlan.Crop crop(Fields crop) {
@@ -51,7 +62,11 @@ public final class CropPlanReader {
     }
 
     private static CropPlan.Soil soil(Fields soil) {
-        return new CropPlan.Soil(SoilClass.of(soil.text("texture")), soil.si("moisture"), soil.si("relief"));
+        return new CropPlan.Soil(
+                SoilClass.of(soil.text("texture")),
+                soil.si("moisture"),
+                soil.si("relief"),
+                soil.objectIfGiven("ridges").map(r -> new CropPlan.Ridges(r.si("height"), r.si("topWidth"))));
     }
 
     private static CropPlan.Weeds weeds(Fields weeds) {
@@ -64,7 +79,13 @@ public final class CropPlanReader {
                 weeds.pair("height").get(0),
                 weeds.pair("height").get(1),
                 weeds.siIfGiven("recall"),
-                weeds.siIfGiven("falseAlarms"));
+                weeds.siIfGiven("falseAlarms"),
+                weeds.objectIfGiven("clumps").map(c -> new CropPlan.Clumps(c.si("mean"), c.si("sigma"))),
+                weeds.objects("sizes").stream()
+                        .map(z -> new CropPlan.SizeClass(
+                                z.text("name"), z.si("heightMost"), z.si("share"), z.si("recall")))
+                        .toList(),
+                weeds.siIfGiven("cropTaken"));
     }
 
     private static CropPlan.Plugs plugs(Fields plugs) {
@@ -76,10 +97,30 @@ public final class CropPlanReader {
                 Operation.of(wanted.text("operation")),
                 wanted.si("speed"),
                 wanted.si("coverage"),
-                wanted.siIfGiven("areaRate"));
+                wanted.siIfGiven("areaRate"),
+                wanted.textIfGiven("ground").map(CropPlanReader::ground),
+                wanted.siIfGiven("accuracy"),
+                wanted.siIfGiven("cropLoss"));
     }
 
     private static CropPlan.Field field(Fields field) {
-        return new CropPlan.Field(field.si("length"), field.si("width"));
+        return new CropPlan.Field(
+                field.si("length"),
+                field.si("width"),
+                field.siIfGiven("headland"),
+                field.siOr("slope", 0.0),
+                field.siOr("crossSlope", 0.0));
+    }
+
+    private static CropPlan.Ground ground(String word) {
+        return CropPlan.Ground.valueOf(word.replace('-', '_').toUpperCase(Locale.ROOT));
+    }
+
+    private static CropPlan.Season season(Fields season) {
+        return new CropPlan.Season(
+                CropPlanForm.dayOfYear(season.text("firstDay")),
+                CropPlanForm.dayOfYear(season.text("lastDay")),
+                season.count("fieldDays"),
+                season.si("hoursPerDay"));
     }
 }

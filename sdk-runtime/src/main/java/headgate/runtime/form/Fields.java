@@ -3,6 +3,7 @@ package headgate.runtime.form;
 import headgate.api.shape.Interval;
 import headgate.api.unit.Micrometres;
 import headgate.runtime.text.Node;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -210,6 +211,54 @@ public final class Fields {
                 .filter(field -> field != null && reading.isSound(field.value()))
                 .map(Node.Field::value)
                 .toList();
+    }
+
+    /**
+     * Finds the fields of one name at any depth below a field, wherever they are sound texts.
+     *
+     * @param below the field to look below
+     * @param name the name
+     * @return the nodes, in order of place
+     */
+    public List<Node> deep(String below, String name) {
+        List<Node> found = new ArrayList<>();
+        if (has(below)) {
+            collect(node(below), name, found);
+        }
+        return found;
+    }
+
+    /**
+     * Finds the elements of a list of texts in each object of a list, wherever they are sound.
+     *
+     * @param list the list's field name
+     * @param name the name of the list of texts in each object
+     * @return the elements, in order of place
+     */
+    public List<Node> deepItems(String list, String name) {
+        return has(list) && node(list) instanceof Node.Sequence objects
+                ? objects.items().stream()
+                        .filter(Node.Table.class::isInstance)
+                        .map(item -> ((Node.Table) item).fields().get(name))
+                        .filter(field -> field != null && field.value() instanceof Node.Sequence)
+                        .flatMap(field -> ((Node.Sequence) field.value()).items().stream())
+                        .filter(reading::isSound)
+                        .toList()
+                : List.of();
+    }
+
+    private void collect(Node at, String name, List<Node> found) {
+        if (at instanceof Node.Sequence list) {
+            list.items().forEach(item -> collect(item, name, found));
+        } else if (at instanceof Node.Table object) {
+            object.fields().forEach((field, value) -> {
+                if (field.equals(name) && value.value() instanceof Node.Text && reading.isSound(value.value())) {
+                    found.add(value.value());
+                } else {
+                    collect(value.value(), name, found);
+                }
+            });
+        }
     }
 
     /**

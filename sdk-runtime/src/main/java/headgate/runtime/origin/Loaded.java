@@ -1,8 +1,10 @@
 package headgate.runtime.origin;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 
 /**
@@ -19,7 +21,7 @@ public record Loaded<T>(T value, String file, String sha256, Map<String, Place> 
 
     /** Copies the map and the list. */
     public Loaded {
-        places = Map.copyOf(places);
+        places = Collections.unmodifiableMap(new TreeMap<>(places));
         notes = notes.stream().sorted().toList();
     }
 

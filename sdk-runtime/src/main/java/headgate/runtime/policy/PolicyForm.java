@@ -10,18 +10,53 @@ import headgate.runtime.quantity.Kind;
 /** What a policy file may hold. */
 final class PolicyForm {
 
-    private static final ObjectForm LIMITS = ObjectForm.of("the limits", "The limits that a case is held to.")
-            .required("armGap", limit(length("25 mm")), "Least gap between two arms after all tolerances.")
-            .required("canopyGap", limit(length("30 mm")), "Least gap from a lifted or ready head to the canopy.")
-            .required(
+    private static final ObjectForm LIMITS = ObjectForm.of(
+                    "the limits",
+                    "The limits that differ from the built-in policy. A limit left out is the built-in one.")
+            .optional("armGap", limit(length("25 mm")), "Least gap between two arms after all tolerances.")
+            .optional("canopyGap", limit(length("30 mm")), "Least gap from a lifted or ready head to the canopy.")
+            .optional(
                     "coverageFactor",
                     limit(new NumberForm("1", "6", "2")),
                     "The factor k that turns a standard deviation into a bound.")
-            .required("massUse", limit(Forms.share("90 %")), "Largest share of an arm's payload that a head may use.")
-            .required(
+            .optional("massUse", limit(Forms.share("90 %")), "Largest share of an arm's payload that a head may use.")
+            .optional(
                     "momentUse",
                     limit(Forms.share("90 %")),
                     "Largest share of an arm's moment limits that a head may use.")
+            .optional(
+                    "frameGap",
+                    limit(length("25 mm")),
+                    "Least gap from an arm or a head to the frame after all tolerances.")
+            .optional("groundGap", limit(length("50 mm")), "Least gap from a lifted head to the ground.")
+            .optional("wheelGap", limit(length("40 mm")), "Least gap from a tyre to the canopy.")
+            .optional("shockAtWork", limit(new NumberForm("1", "20", "1.5")), "Factor on weight for shocks at work.")
+            .optional(
+                    "shockInTransport",
+                    limit(new NumberForm("1", "20", "3")),
+                    "Factor on weight for shocks on the road.")
+            .optional("boltUse", limit(Forms.share("50 %")), "Largest share of a bolt's proof load that may be used.")
+            .optional(
+                    "powerUse",
+                    limit(Forms.share("90 %")),
+                    "Largest share of an arm's electric supply that a head may use.")
+            .optional(
+                    "sensorShadow", limit(Forms.share("5 %")), "Largest share of a sensor's band that a head may hide.")
+            .optional(
+                    "cropLoss",
+                    limit(Forms.share("2 %")),
+                    "Largest share of crop plants that may be lost, if the crop plan does not say.")
+            .optional(
+                    "confidence",
+                    limit(Forms.between(Kind.SHARE, "50 %", "99.99 %", "95 %")),
+                    "Level of confidence of a bound over seeds.")
+            .optional(
+                    "transportWidth", limit(Forms.aboveZero(Kind.LENGTH, "20 m", "3 m")), "Largest width on the road.")
+            .optional(
+                    "transportHeight",
+                    limit(Forms.aboveZero(Kind.LENGTH, "20 m", "4 m")),
+                    "Largest height on the road.")
+            .optional("transportGroundGap", limit(length("250 mm")), "Least gap to the ground on the road.")
             .build();
 
     static final ObjectForm.Builder FORM = FileKind.form(

@@ -1,6 +1,5 @@
 package headgate.verifier.remedy;
 
-import headgate.runtime.cropplan.CropPlan;
 import headgate.verifier.check.Case;
 import headgate.verifier.check.Dimension;
 import headgate.verifier.check.Edit;
@@ -22,19 +21,7 @@ public record SetRowSpacing(double spacing, double pitch) implements Edit {
 
     @Override
     public Case apply(Case before) {
-        return before.withPlan(plan -> new CropPlan(
-                plan.name(),
-                new CropPlan.Rows(
-                        spacing,
-                        plan.rows().perPass(),
-                        plan.rows().plantSpacing(),
-                        plan.rows().wander()),
-                plan.crop(),
-                plan.soil(),
-                plan.weeds(),
-                plan.plugs(),
-                plan.wanted(),
-                plan.field()));
+        return before.withPlan(plan -> plan.withRows(plan.rows().withSpacing(spacing)));
     }
 
     @Override

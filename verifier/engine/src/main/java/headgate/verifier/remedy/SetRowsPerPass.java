@@ -1,6 +1,5 @@
 package headgate.verifier.remedy;
 
-import headgate.runtime.cropplan.CropPlan;
 import headgate.verifier.check.Case;
 import headgate.verifier.check.Edit;
 import java.util.Map;
@@ -14,19 +13,7 @@ public record SetRowsPerPass(int rows) implements Edit {
 
     @Override
     public Case apply(Case before) {
-        return before.withPlan(plan -> new CropPlan(
-                plan.name(),
-                new CropPlan.Rows(
-                        plan.rows().spacing(),
-                        rows,
-                        plan.rows().plantSpacing(),
-                        plan.rows().wander()),
-                plan.crop(),
-                plan.soil(),
-                plan.weeds(),
-                plan.plugs(),
-                plan.wanted(),
-                plan.field()));
+        return before.withPlan(plan -> plan.withRows(plan.rows().withPerPass(rows)));
     }
 
     @Override

@@ -1,6 +1,5 @@
 package headgate.verifier.remedy;
 
-import headgate.runtime.cropplan.CropPlan;
 import headgate.verifier.check.Case;
 import headgate.verifier.check.Dimension;
 import headgate.verifier.check.Edit;
@@ -21,19 +20,7 @@ public record SetSpeed(double speed) implements Edit {
 
     @Override
     public Case apply(Case before) {
-        return before.withPlan(plan -> new CropPlan(
-                plan.name(),
-                plan.rows(),
-                plan.crop(),
-                plan.soil(),
-                plan.weeds(),
-                plan.plugs(),
-                new CropPlan.Wanted(
-                        plan.wanted().operation(),
-                        speed,
-                        plan.wanted().coverage(),
-                        plan.wanted().areaRate()),
-                plan.field()));
+        return before.withPlan(plan -> plan.withWanted(plan.wanted().withSpeed(speed)));
     }
 
     @Override

@@ -1,0 +1,101 @@
+package headgate.runtime.carriage;
+
+import headgate.api.shape.Interval;
+import headgate.api.shape.Point3;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * A shape that the carriage takes, such as spread wide for work or folded for the road.
+ *
+ * @param name what its maker calls it
+ * @param use whether it works or travels in it
+ * @param rails rails that differ from the arms' own in this stance, by arm id, micrometres, carriage frame
+ * @param poses where arms are that are not at their work place; arms not named stay there, lifted
+ * @param steps the shapes between work and this stance, in order
+ * @param suspensionTravel how far the frame may come down on its suspension, m
+ */
+public record Stance(
+        String name,
+        Use use,
+        Map<String, Interval> rails,
+        List<Pose> poses,
+        List<Step> steps,
+        double suspensionTravel) {
+
+    /** What a stance is for. */
+    public enum Use {
+        /** Work in the field. */
+        WORK,
+        /** Travel on the road. */
+        TRANSPORT
+    }
+
+    /** Copies the collections. */
+    public Stance {
+        rails = Collections.unmodifiableMap(new TreeMap<>(rails));
+        poses = List.copyOf(poses);
+        steps = List.copyOf(steps);
+    }
+
+    /**
+     * Finds where an arm is.
+     *
+     * @param arm the arm's id
+     * @return its pose, or empty if it stays at its work place
+     */
+    public Optional<Pose> pose(String arm) {
+        return poses.stream().filter(p -> p.arm().equals(arm)).findFirst();
+    }
+
+    /**
+     * Where an arm's mount is: first turned about the mount's origin, turn by turn, then moved.
+     *
+     * @param arm the arm's id
+     * @param mount where the mount's origin is, carriage frame
+     * @param turns turns about the axes of the carriage frame, in order; none if it only moves
+     * @param latched true if the head's moving parts are held there
+     */
+    public record Pose(String arm, Point3 mount, List<Turn> turns, boolean latched) {
+
+        /** Copies the list. */
+        public Pose {
+            turns = List.copyOf(turns);
+        }
+    }
+
+    /**
+     * A turn by whole quarters about one axis.
+     *
+     * @param axis the axis
+     * @param quarters quarters of a full turn, right-handed, 1 to 3
+     */
+    public record Turn(Axis axis, int quarters) {}
+
+    /** An axis of the carriage frame. */
+    public enum Axis {
+        /** Forward. */
+        X,
+        /** Left. */
+        Y,
+        /** Up. */
+        Z
+    }
+
+    /**
+     * A shape between work and a stance.
+     *
+     * @param name what happens, such as "lift the outer arms"
+     * @param poses where the arms are that have moved by then
+     */
+    public record Step(String name, List<Pose> poses) {
+
+        /** Copies the list. */
+        public Step {
+            poses = List.copyOf(poses);
+        }
+    }
+}
