@@ -2,6 +2,7 @@ package headgate.verifier.report;
 
 import headgate.verifier.judge.Limit;
 import headgate.verifier.judge.Verdict;
+import headgate.verifier.report.drawing.Scene;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -24,6 +25,7 @@ import java.util.stream.Stream;
  * @param subjects the files that the report is about
  * @param edition which program made it
  * @param faults ids of rules that broke; if there is one, the verdict does not count
+ * @param scene what there is to see: arms at work over their lanes, with the tightest place
  */
 public record Report(
         String title,
@@ -40,7 +42,8 @@ public record Report(
         List<String> cautions,
         List<Subject> subjects,
         Edition edition,
-        List<String> faults) {
+        List<String> faults,
+        Scene scene) {
 
     /** Copies the lists. */
     public Report {

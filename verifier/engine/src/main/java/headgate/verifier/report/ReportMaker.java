@@ -11,6 +11,7 @@ import headgate.verifier.check.Severity;
 import headgate.verifier.judge.Judgement;
 import headgate.verifier.judge.Limit;
 import headgate.verifier.judge.RuleFault;
+import headgate.verifier.report.drawing.SceneMaker;
 import headgate.verifier.setup.Station;
 import java.util.ArrayList;
 import java.util.List;
@@ -54,12 +55,13 @@ public final class ReportMaker {
 
     private Report make(Edition edition, List<Subject> transcripts, List<String> notes) {
         List<Section> sections = Sections.of(entries);
+        Optional<Tightest> tightest = Tightest.of(entries);
         return new Report(
                 title(),
                 judgement.verdict(),
                 headline(),
                 scope(),
-                Tightest.of(entries),
+                tightest,
                 judgement.setup().stations().stream().map(SetPoint::of).toList(),
                 idleArms(),
                 judgement.limits().stream()
@@ -72,7 +74,8 @@ public final class ReportMaker {
                 CAUTIONS,
                 subjects(transcripts),
                 edition,
-                judgement.faults().stream().map(RuleFault::ruleId).distinct().toList());
+                judgement.faults().stream().map(RuleFault::ruleId).distinct().toList(),
+                SceneMaker.of(subject, judgement.setup(), tightest.map(Tightest::mark), Plain::line));
     }
 
     private String heads() {

@@ -4,6 +4,7 @@ import headgate.verifier.check.Comparison;
 import headgate.verifier.check.Dimension;
 import headgate.verifier.check.Outcome;
 import headgate.verifier.check.Witness;
+import headgate.verifier.report.drawing.Scene;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -40,5 +41,17 @@ public record Tightest(String ruleId, Outcome outcome, String subject, Compariso
     public String text() {
         return subject + ": " + comparison.measured() + ", must be "
                 + comparison.relation().label() + " " + comparison.limit() + " (" + Margin.text(comparison) + ")";
+    }
+
+    /** The place as a picture marks it. */
+    Scene.GapMark mark() {
+        return new Scene.GapMark(
+                witness.from(),
+                witness.to(),
+                subject,
+                comparison.measured().toString(),
+                comparison.relation().label() + " " + comparison.limit(),
+                comparison.limit().value(),
+                comparison.holds());
     }
 }

@@ -1,0 +1,234 @@
+package headgate.verifier.report.drawing;
+
+import headgate.api.shape.Interval;
+import headgate.verifier.report.markup.Markup;
+import java.util.ArrayList;
+import java.util.List;
+
+/** One picture of the whole scene, to scale, with axes, names and a scale bar around the plot. */
+final class View {
+
+    /** Width of every picture, pixels. */
+    static final double WIDTH = 1040;
+
+    private static final double LEFT = 62;
+    private static final double RIGHT = 118;
+    private static final double TOP = 46;
+    private static final double BELOW = 62;
+
+    /** Room inside the plot, under everything else, for the label of the gap. */
+    private static final double FOOT = 36;
+
+    private static final double MOST_HEIGHT = 520;
+    private static final long AROUND = 60_000;
+
+    private final Scene scene;
+    private final Projection seen;
+    private final Canvas canvas;
+    private final Markup svg = new Markup();
+
+    private View(Scene scene, Projection seen) {
+        this.scene = scene;
+        this.seen = seen;
+        this.canvas = canvas(scene, seen);
+    }
+
+    /** The plot that a whole scene fits into. */
+    static Canvas canvas(Scene scene, Projection seen) {
+        Flat[] corners = Layers.corners(scene, seen);
+        Interval right = new Interval(corners[0].right() - AROUND, corners[1].right() + AROUND);
+        long lowest = seen == Projection.ABOVE ? corners[0].up() - AROUND : Math.min(0, corners[0].up());
+        Interval up = new Interval(lowest, corners[1].up() + AROUND);
+        double room = WIDTH - LEFT - RIGHT;
+        double scale = Canvas.fit(right, up, room, MOST_HEIGHT);
+        // A narrow scene is seen with more ground on either side rather than in a narrow plot.
+        long missing = Math.max(0, (long) (room / scale * 1e6) - right.length()) / 2;
+        return new Canvas(new Interval(right.least() - missing, right.most() + missing), up, scale, LEFT, TOP, FOOT);
+    }
+
+    static Markup of(Scene scene, Projection seen) {
+        return new View(scene, seen).make();
+    }
+
+    private Markup make() {
+        String id = seen.id();
+        double height = canvas.bottom() + BELOW;
+        svg.open(
+                        "svg",
+                        "xmlns",
+                        "http://www.w3.org/2000/svg",
+                        "viewBox",
+                        "0 0 " + Canvas.px(WIDTH) + " " + Canvas.px(height),
+                        "role",
+                        "img",
+                        "aria-labelledby",
+                        id + "-title " + id + "-desc",
+                        "font-family",
+                        "system-ui, sans-serif",
+                        "font-size",
+                        String.valueOf(Label.SIZE))
+                .line();
+        svg.leaf("title", "The carriage with its heads, seen " + seen.words(), "id", id + "-title")
+                .line();
+        svg.leaf("desc", description(), "id", id + "-desc").line();
+        Layers.draw(svg, scene, seen, canvas, id);
+        topLabels();
+        ticks();
+        if (seen == Projection.ABOVE) {
+            beamLabels();
+        }
+        travel();
+        scaleBar(svg, canvas, canvas.left(), canvas.bottom() + 48);
+        scene.gap().filter(g -> Mark.shows(seen, g)).ifPresent(this::gap);
+        return svg.close();
+    }
+
+    private String description() {
+        StringBuilder words = new StringBuilder();
+        words.append(
+                        scene.workers().isEmpty()
+                                ? "No arm is set"
+                                : scene.workers().size() + " arms at work")
+                .append(" over ")
+                .append(scene.rows().size())
+                .append(" rows.");
+        scene.gap().filter(g -> Mark.shows(seen, g)).ifPresent(g -> words.append(" The tightest place is marked: ")
+                .append(g.subject())
+                .append(", ")
+                .append(g.measured())
+                .append(", must be ")
+                .append(g.limit())
+                .append('.'));
+        return words.toString();
+    }
+
+    private void topLabels() {
+        List<Label> upper = new ArrayList<>();
+        List<Label> lower = new ArrayList<>();
+        if (seen == Projection.SIDE) {
+            scene.beams().forEach(b -> lower.add(new Label(canvas.x(b.x()), "beam " + b.id())));
+        } else {
+            for (Scene.Row row : scene.rows()) {
+                double x = canvas.x(-row.y());
+                upper.add(new Label(x, row.arm().orElse("\u2013")));
+                lower.add(new Label(x, "lane " + row.number()));
+            }
+        }
+        strip(upper, canvas.top() - 24, "bold");
+        strip(lower, canvas.top() - 8, "normal");
+    }
+
+    private void strip(List<Label> labels, double y, String weight) {
+        for (Label label : Label.apart(labels, canvas.left(), canvas.end())) {
+            Label.draw(svg, label.at(), y, "middle", label.text(), "font-weight", weight);
+        }
+    }
+
+    private void ticks() {
+        StringBuilder marks = new StringBuilder();
+        long step = Scale.round(canvas.scale(), 64);
+        Interval across = canvas.right();
+        for (long at = -Math.floorDiv(-across.least(), step) * step; at <= across.most(); at += step) {
+            double x = canvas.x(at);
+            marks.append('M').append(Mark.at(x, canvas.bottom())).append("v5");
+            Label.draw(svg, x, canvas.bottom() + 19, "middle", Scale.metres(seen.carriageAcross(at)));
+        }
+        long rise = Scale.round(canvas.scale(), 34);
+        Interval up = canvas.up();
+        for (long at = -Math.floorDiv(-up.least(), rise) * rise; at <= up.most(); at += rise) {
+            double y = canvas.y(at);
+            marks.append('M').append(Mark.at(canvas.left(), y)).append("h-5");
+            Label.draw(svg, canvas.left() - 8, y + 5, "end", Scale.metres(at));
+        }
+        svg.empty("path", "d", marks.toString(), "stroke", "#5c666b", "fill", "none")
+                .line();
+        Label.draw(svg, canvas.left() - 8, canvas.top() - 24, "end", seen.upwards() + ", m");
+        String sense = seen == Projection.SIDE ? "forward" : "left is positive";
+        Label.draw(svg, canvas.end(), canvas.bottom() + 48, "end", seen.across() + ", m (" + sense + ")");
+    }
+
+    private void beamLabels() {
+        double last = Double.NEGATIVE_INFINITY;
+        List<Scene.Beam> frontToRear = scene.beams().stream()
+                .sorted((a, b) -> Long.compare(b.x(), a.x()))
+                .toList();
+        for (Scene.Beam beam : frontToRear) {
+            double y = canvas.y(beam.x()) + 5;
+            if (y - last >= 18) {
+                Label.draw(svg, canvas.end() + 8, y, "start", Label.cut("beam " + beam.id(), RIGHT - 12));
+                last = y;
+            }
+        }
+    }
+
+    private void travel() {
+        double x = canvas.end() + 8;
+        double y = canvas.top() - 24;
+        Label.draw(svg, x + 18, y, "start", seen == Projection.BEHIND ? "travel, away" : "travel");
+        String arrow =
+                switch (seen) {
+                    case ABOVE -> "M" + Mark.at(x + 6, y + 2) + "v-13m-5 5l5 -5l5 5";
+                    case SIDE -> "M" + Mark.at(x, y - 5) + "h13m-5 -5l5 5l-5 5";
+                    case BEHIND -> "M" + Mark.at(x, y - 5) + "a6 6 0 1 0 12 0a6 6 0 1 0 -12 0m2 -4l8 8m0 -8l-8 8";
+                };
+        svg.empty("path", "d", arrow, "stroke", Ink.TEXT, "stroke-width", "1.6", "fill", "none")
+                .line();
+    }
+
+    static void scaleBar(Markup svg, Canvas canvas, double x, double y) {
+        long length = Scale.round(canvas.scale(), 70);
+        double width = canvas.length(length);
+        svg.empty(
+                "path",
+                "d",
+                "M" + Mark.at(x, y - 10) + "v10h" + Canvas.px(width) + "v-10",
+                "stroke",
+                Ink.TEXT,
+                "stroke-width",
+                "2",
+                "fill",
+                "none");
+        Label.draw(svg, x + width + 8, y, "start", Scale.words(length));
+    }
+
+    private void gap(Scene.GapMark gap) {
+        Flat from = seen.of(gap.from());
+        Flat to = seen.of(gap.to());
+        double x = canvas.x((from.right() + to.right()) / 2.0);
+        double y = canvas.y((from.up() + to.up()) / 2.0);
+        String text = Label.cut("gap " + gap.measured() + ", must be " + gap.limit(), canvas.width() - 20);
+        double half = Label.width(text) / 2 + 6;
+        double middle = Math.min(Math.max(x, canvas.left() + half + 2), canvas.end() - half - 2);
+        double top = canvas.bottom() - FOOT + 6;
+        svg.empty(
+                "path",
+                "d",
+                "M" + Mark.at(x, y) + "V" + Canvas.px(top),
+                "stroke",
+                Ink.GAP.stroke(),
+                "stroke-width",
+                "1.2",
+                "fill",
+                "none");
+        Mark.draw(svg, seen, canvas, gap);
+        svg.empty(
+                "rect",
+                "x",
+                Canvas.px(middle - half),
+                "y",
+                Canvas.px(top),
+                "width",
+                Canvas.px(2 * half),
+                "height",
+                "24",
+                "rx",
+                "3",
+                "fill",
+                "#fff",
+                "stroke",
+                Ink.GAP.stroke(),
+                "stroke-width",
+                "1.2");
+        Label.draw(svg, middle, top + 17, "middle", text, "font-weight", "bold");
+    }
+}
