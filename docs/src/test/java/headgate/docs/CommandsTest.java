@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -48,7 +49,11 @@ class CommandsTest {
         Files.createSymbolicLink(bin.resolve("headgate"), dist.resolve("bin/headgate"));
         Files.createDirectories(work.resolve("verifier"));
         Files.createSymbolicLink(work.resolve("verifier/headgate"), dist.resolve("bin/headgate"));
+        Files.createSymbolicLink(work.resolve("lib"), dist.resolve("lib"));
         copy(dist.resolve("demo"), work.resolve("demo"));
+        for (Map.Entry<String, String> file : page.files().entrySet()) {
+            Files.writeString(work.resolve(file.getKey()), file.getValue(), StandardCharsets.UTF_8);
+        }
         for (Page.Command command : page.commands()) {
             Path log = folder.resolve("log");
             ProcessBuilder builder = new ProcessBuilder("sh", "-c", command.text())

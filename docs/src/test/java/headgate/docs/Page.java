@@ -5,7 +5,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -15,11 +17,14 @@ import java.util.stream.Stream;
  *
  * <p>A command stands in a fenced block marked {@code console}, on a line that begins with a dollar sign; a line that ends
  * with a backslash goes on in the next. It must end with code 0, unless the line ends with {@code # exit N}. A block
- * marked {@code console not-run} shows something that cannot run here; {@link CommandsTest} holds the list of those few.
+ * marked {@code console not-run} shows something that cannot run here; {@link CommandsTest} holds the list of those few. A
+ * block whose fence names a file, as {@code java Pincer.java}, is that file: the commands find it in their folder.
  */
 record Page(Path path, String text) {
 
     private static final Pattern BLOCK = Pattern.compile("(?m)^```console( not-run)?\\n(.*?)^```$", Pattern.DOTALL);
+    private static final Pattern FILE =
+            Pattern.compile("(?m)^```[a-z]+ ([A-Za-z0-9.-]+\\.[a-z]+)\\n(.*?)^```$", Pattern.DOTALL);
     private static final Pattern EXIT = Pattern.compile("^(.*?)\\s*# exit ([0-9]+)$");
 
     /** A command with the exit code that the page promises. */
@@ -65,6 +70,16 @@ record Page(Path path, String text) {
 
     List<Command> commandsNotRun() {
         return commands(true);
+    }
+
+    /** The files that the page shows in full: blocks whose fence names a file. */
+    Map<String, String> files() {
+        Map<String, String> files = new LinkedHashMap<>();
+        Matcher block = FILE.matcher(text);
+        while (block.find()) {
+            files.put(block.group(1), block.group(2));
+        }
+        return files;
     }
 
     private List<Command> commands(boolean notRun) {
