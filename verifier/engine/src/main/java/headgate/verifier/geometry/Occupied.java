@@ -2,15 +2,18 @@ package headgate.verifier.geometry;
 
 import headgate.api.shape.Body;
 import headgate.api.shape.Interval;
+import headgate.api.shape.Outline;
 import headgate.api.shape.Point;
 import headgate.api.shape.Point3;
 import headgate.api.shape.Prism;
 import headgate.api.sheet.Posture;
 import headgate.api.sheet.Reach;
+import headgate.api.unit.Micrometres;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A volume: the union of convex prisms, which may overlap. It is exact: every operation here gives precisely the sum,
@@ -135,6 +138,56 @@ public final class Occupied {
     }
 
     /**
+     * The volume turned by quarters about the z axis, seen from above counter-clockwise.
+     *
+     * @param quarters how many quarter turns; any whole number
+     * @return the turned volume
+     */
+    public Occupied quarterTurned(int quarters) {
+        return new Occupied(pieces.stream().map(p -> p.quarterTurned(quarters)).toList());
+    }
+
+    /**
+     * The set of all differences: a point of this volume less a point of the other. It holds the displacements of the
+     * other volume at which the two meet.
+     *
+     * @param other the other volume
+     * @return the differences; exact
+     */
+    public Occupied minus(Occupied other) {
+        List<Piece> all = new ArrayList<>();
+        for (Piece a : pieces) {
+            for (Piece b : other.pieces) {
+                all.add(a.plus(
+                        b.ring().turned(),
+                        new Interval(-b.height().most(), -b.height().least())));
+            }
+        }
+        return new Occupied(all);
+    }
+
+    /**
+     * An outer bound of all places that are nearer to the volume than a gap: a polygon of 16 sides that holds a disc is
+     * added seen from above, and the gap above and below.
+     *
+     * @param gap the gap, micrometres; 0 or more
+     * @return a volume that holds every place within the gap; what it holds is within 1.43 times the gap plus 3
+     *     micrometres, and within 1.02 times the gap plus 2 micrometres beside the volume
+     * @throws IllegalArgumentException if the gap is negative
+     */
+    public Occupied grown(long gap) {
+        if (gap < 0) {
+            throw new IllegalArgumentException("a gap must be at least 0 micrometres, but is " + gap);
+        }
+        if (gap == 0) {
+            return this;
+        }
+        // Two micrometres are the least radius that a polygon can be put around.
+        double radius = Micrometres.toMetres(Math.max(2, gap));
+        return plus(Ring.of(Outline.aroundDisc(Point.ORIGIN, radius, 16)), new Interval(-gap, gap));
+    }
+
+    /**
      * Puts two volumes together.
      *
      * @param other the other volume, in the same frame
@@ -172,6 +225,61 @@ public final class Occupied {
     /** {@return the smallest box that holds the volume, or empty if there is none} */
     public Optional<Box> bounds() {
         return pieces.stream().map(Piece::box).reduce(Box::hull);
+    }
+
+    /** {@return the convex hull seen from above, or empty if there is no volume} */
+    public Optional<Outline> planHull() {
+        if (pieces.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Point> corners = new ArrayList<>();
+        for (Piece p : pieces) {
+            for (int i = 0; i < p.ring().size(); i++) {
+                corners.add(p.ring().vertex(i));
+            }
+        }
+        return Optional.of(Outline.hullOf(corners));
+    }
+
+    /**
+     * The volume's connected parts: prisms that touch or overlap belong together.
+     *
+     * @return the parts, in the order of their first prisms; exact
+     */
+    public List<Occupied> connectedParts() {
+        List<List<Piece>> parts = new ArrayList<>();
+        for (Piece next : pieces) {
+            List<List<Piece>> met = parts.stream()
+                    .filter(part -> part.stream().anyMatch(next::meets))
+                    .toList();
+            List<Piece> joined = new ArrayList<>();
+            met.forEach(joined::addAll);
+            joined.add(next);
+            int at = met.isEmpty() ? parts.size() : parts.indexOf(met.get(0));
+            parts.removeAll(met);
+            parts.add(at, joined);
+        }
+        return parts.stream().map(Occupied::new).toList();
+    }
+
+    /**
+     * How much space is filled, what overlaps counted once.
+     *
+     * @return cubic metres; the areas between are snapped to whole micrometres as {@link PlanArea} says
+     */
+    public double cubicMetres() {
+        long[] levels = pieces.stream()
+                .flatMap(p -> Stream.of(p.height().least(), p.height().most()))
+                .mapToLong(Long::longValue)
+                .sorted()
+                .distinct()
+                .toArray();
+        double sum = 0;
+        for (int i = 0; i + 1 < levels.length; i++) {
+            Interval layer = new Interval(levels[i], levels[i + 1]);
+            sum += PlanArea.of(within(layer)).squareMetres() * Micrometres.toMetres(layer.length());
+        }
+        return sum;
     }
 
     /** {@return true if there is no volume} */

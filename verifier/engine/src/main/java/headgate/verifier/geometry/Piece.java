@@ -39,6 +39,15 @@ record Piece(Ring ring, Interval height, Box box) {
         return of(ring.turned(), height);
     }
 
+    Piece quarterTurned(int quarters) {
+        return of(ring.quarterTurned(quarters), height);
+    }
+
+    boolean meets(Piece other) {
+        return box.squaredGapTo(other.box) == 0
+                && Planar.between(ring, other.ring).square().equals(SquaredDistance.ZERO);
+    }
+
     Prism prism() {
         return Prism.of(ring.outline(), height);
     }

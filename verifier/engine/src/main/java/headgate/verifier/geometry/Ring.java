@@ -102,6 +102,21 @@ final class Ring {
         return new Ring(tx, ty);
     }
 
+    /** Turned about the origin by quarters, counter-clockwise. */
+    Ring quarterTurned(int quarters) {
+        List<Point> turned = new ArrayList<>(x.length);
+        for (int i = 0; i < x.length; i++) {
+            turned.add(
+                    switch (Math.floorMod(quarters, 4)) {
+                        case 0 -> new Point(x[i], y[i]);
+                        case 1 -> new Point(-y[i], x[i]);
+                        case 2 -> new Point(-x[i], -y[i]);
+                        default -> new Point(y[i], -x[i]);
+                    });
+        }
+        return hull(turned);
+    }
+
     long edgeX(int i) {
         return x[i + 1 == x.length ? 0 : i + 1] - x[i];
     }

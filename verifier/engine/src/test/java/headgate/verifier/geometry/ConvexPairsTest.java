@@ -82,7 +82,7 @@ class ConvexPairsTest {
     }
 
     private static double other(Outline a, Outline b) {
-        return OtherEngine.distance(List.of(solid(a)), List.of(solid(b))) / 1e3;
+        return OtherEngine.distance(List.of(solid(a)), List.of(solid(b))) / 1e6;
     }
 
     private static Solid solid(Outline outline) {

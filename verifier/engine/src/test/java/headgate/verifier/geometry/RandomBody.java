@@ -105,7 +105,9 @@ record RandomBody(Body body, List<Part> parts) {
             for (int i = 0; i < n; i++) {
                 double angle = 2 * Math.PI * (i + 0.8 * random.nextDouble()) / n;
                 double radius = random.nextDouble(3_000, 150_000);
-                ring.add(new Point(x + Math.round(radius * Math.cos(angle)), y + Math.round(radius * Math.sin(angle))));
+                ring.add(new Point(
+                        x + Math.round(radius * StrictMath.cos(angle)),
+                        y + Math.round(radius * StrictMath.sin(angle))));
             }
             List<List<Point>> triangles = new ArrayList<>();
             boolean good = true;
