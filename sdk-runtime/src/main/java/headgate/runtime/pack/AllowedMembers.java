@@ -10,11 +10,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /** The members of {@code java.*} that a head may use: a text resource that a reviewer reads. */
 final class AllowedMembers {
 
     private static final String RESOURCE = "allowed-java-members.txt";
+    private static final String EVERY_CLASS = "*";
 
     private record Entry(boolean all, Set<String> named, List<String> except) {}
 
@@ -77,7 +79,7 @@ final class AllowedMembers {
      * @return true if it may
      */
     boolean holds(String internalName) {
-        return byClass.containsKey(internalName);
+        return byClass.containsKey(internalName) && !internalName.equals(EVERY_CLASS);
     }
 
     /**
@@ -100,7 +102,10 @@ final class AllowedMembers {
      * @return true if it is
      */
     boolean shutsOut(ClassFile.Member member) {
-        Entry entry = byClass.get(member.owner());
+        return shutsOut(byClass.get(EVERY_CLASS), member) || shutsOut(byClass.get(member.owner()), member);
+    }
+
+    private static boolean shutsOut(@Nullable Entry entry, ClassFile.Member member) {
         String full = member.name() + member.descriptor();
         return entry != null
                 && entry.except().stream()
@@ -109,6 +114,8 @@ final class AllowedMembers {
 
     /** {@return the classes listed, internal names} */
     Set<String> classes() {
-        return byClass.keySet();
+        Set<String> classes = new TreeSet<>(byClass.keySet());
+        classes.remove(EVERY_CLASS);
+        return classes;
     }
 }

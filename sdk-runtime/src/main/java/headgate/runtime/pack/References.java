@@ -118,7 +118,7 @@ final class References {
             }
             ClassFile file = own.get(owner);
             if (file == null) {
-                if (allowed.shutsOut(new Member(owner, member.name(), member.descriptor()))) {
+                if (!owner.startsWith(API) && allowed.shutsOut(new Member(owner, member.name(), member.descriptor()))) {
                     return false;
                 }
                 found |= owner.startsWith(API) || allowed.holds(new Member(owner, member.name(), member.descriptor()));

@@ -50,7 +50,7 @@ public final class Heads {
     private static final String ACTION = """
             /** True, but the compiler does not know. */
             static boolean on() {
-                return Thread.currentThread() != null;
+                return Boolean.parseBoolean("true");
             }
             static Action plain(SpotTask task) {
                 Point3 p = task.position();
