@@ -128,7 +128,9 @@ public final class ObjectForm implements Form {
         for (Rule rule : rules) {
             if (rule.needs.stream().allMatch(view::isSound)) {
                 rule.check.accept(
-                        view, (at, found, expected, advice) -> kept[0] = reading.problem(at, found, expected, advice));
+                        view,
+                        (at, found, expected, advice) ->
+                                kept[0] = reading.problem(at, FileProblem.Sort.RULE, found, expected, advice));
             }
         }
         return kept[0] && reading.keep(node, view);
@@ -147,7 +149,8 @@ public final class ObjectForm implements Form {
                         field.value().path(),
                         "the unknown field " + Quote.of(name),
                         "one of " + String.join(", ", fields.keySet()),
-                        near.map(n -> "did you mean " + Quote.of(n) + "?").orElse("")));
+                        near.map(n -> "did you mean " + Quote.of(n) + "?").orElse(""),
+                        FileProblem.Sort.UNKNOWN));
         return false;
     }
 
@@ -161,7 +164,8 @@ public final class ObjectForm implements Form {
                                 Node.join(table.path(), field.name),
                                 "no field " + Quote.of(field.name),
                                 field.form.expected(),
-                                "add " + Quote.of(field.name) + " to this object"));
+                                "add " + Quote.of(field.name) + " to this object",
+                                FileProblem.Sort.MISSING));
                 sound = false;
             }
         }
@@ -171,6 +175,7 @@ public final class ObjectForm implements Form {
             if (given.size() != 1 && choice.stream().noneMatch(meant::contains)) {
                 sound = reading.problem(
                         table,
+                        given.isEmpty() ? FileProblem.Sort.MISSING : FileProblem.Sort.FORM,
                         given.isEmpty() ? "none of them" : String.join(" and ", given),
                         "exactly one of " + String.join(", ", choice),
                         "");

@@ -1,5 +1,6 @@
 package headgate.runtime.form;
 
+import headgate.runtime.origin.FileProblem;
 import headgate.runtime.text.Node;
 import headgate.runtime.text.Quote;
 import java.util.List;
@@ -36,7 +37,7 @@ public record PairForm(QuantityForm first, QuantityForm second, boolean ordered,
         if (ordered && a > b) {
             String found = pair.items().get(0).found() + " before "
                     + pair.items().get(1).found();
-            return reading.problem(node, found, "the lower end first", "swap the two");
+            return reading.problem(node, FileProblem.Sort.RULE, found, "the lower end first", "swap the two");
         }
         return reading.keep(node, List.of(a, b));
     }

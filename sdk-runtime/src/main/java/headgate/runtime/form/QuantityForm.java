@@ -1,5 +1,6 @@
 package headgate.runtime.form;
 
+import headgate.runtime.origin.FileProblem;
 import headgate.runtime.quantity.Kind;
 import headgate.runtime.quantity.Quantities;
 import headgate.runtime.quantity.Slips;
@@ -86,9 +87,16 @@ public record QuantityForm(
         double si = Quantities.si(written.number(), unit.get(), kind);
         double lower = siOf(least);
         double upper = siOf(most);
+        if (leastOpen && refusesMinus() && written.number().signum() == 0) {
+            return reading.wrong(node, expected(), "it cannot be 0");
+        }
         if (si < lower || si > upper || (leastOpen && si == lower)) {
-            return reading.wrong(
-                    node, expected(), Slips.guess(si, kind, lower, upper).orElse(""));
+            return reading.problem(
+                    node,
+                    FileProblem.Sort.RANGE,
+                    node.found(),
+                    expected(),
+                    Slips.guess(si, kind, lower, upper).orElse(""));
         }
         noteUnusual(node, si, reading);
         return reading.keep(node, si);

@@ -44,12 +44,12 @@ public final class Reading {
     }
 
     /**
-     * Reports that a node is not what belongs there.
+     * Reports that a node has not the form that belongs there.
      *
      * @return false, for the check to hand on
      */
     boolean wrong(Node node, String expected, String advice) {
-        return problem(node, node.found(), expected, advice);
+        return problem(node, FileProblem.Sort.FORM, node.found(), expected, advice);
     }
 
     /**
@@ -57,14 +57,14 @@ public final class Reading {
      *
      * @return false, for the check to hand on
      */
-    boolean problem(Node node, String found, String expected, String advice) {
-        problems.add(new FileProblem(node.place(), node.path(), found, expected, advice));
+    boolean problem(Node node, FileProblem.Sort sort, String found, String expected, String advice) {
+        problems.add(new FileProblem(node.place(), node.path(), found, expected, advice, sort));
         return false;
     }
 
     /** Notes that a node is worth a second look. */
     void note(Node node, String found, String expected, String advice) {
-        notes.add(new FileProblem(node.place(), node.path(), found, expected, advice));
+        notes.add(new FileProblem(node.place(), node.path(), found, expected, advice, FileProblem.Sort.NOTE));
     }
 
     /**

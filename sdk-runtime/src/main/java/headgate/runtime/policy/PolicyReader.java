@@ -47,7 +47,8 @@ public final class PolicyReader {
                     "a limit that is looser than the built-in policy's",
                     "the built-in limit or a stricter one",
                     "every report says so; the built-in limit's source: "
-                            + looser.other().source()));
+                            + looser.other().source(),
+                    FileProblem.Sort.NOTE));
         }
         return new Loaded<>(loaded.value(), loaded.file(), loaded.sha256(), loaded.places(), notes);
     }

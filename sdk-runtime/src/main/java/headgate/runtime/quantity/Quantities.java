@@ -16,7 +16,8 @@ public final class Quantities {
     /** The form of the number: at most 12 digits before the point and 20 behind it, no exponent. */
     public static final String NUMBER_FORM = "-?(0|[1-9][0-9]{0,11})(\\.[0-9]{1,20})?";
 
-    private static final Pattern FORM = Pattern.compile("(" + NUMBER_FORM + ")(?: ?([^0-9 .,+-].*)| (1/.*))");
+    private static final Pattern FORM =
+            Pattern.compile("(" + NUMBER_FORM + ")(?: ?(?![eE][0-9+-])([^0-9 .,+-].*)| (1/.*))");
 
     private Quantities() {}
 
@@ -129,9 +130,7 @@ public final class Quantities {
      * @return the number in that unit
      */
     static BigDecimal inUnit(double si, Kind kind, WrittenUnit unit) {
-        double perUnit = Converters.toSi(kind, unit).convert(BigDecimal.ONE).doubleValue();
-        return new BigDecimal(Double.toString(si))
-                .divide(new BigDecimal(Double.toString(perUnit)), new MathContext(24));
+        return new BigDecimal(Double.toString(si)).divide(Converters.factor(kind, unit), new MathContext(24));
     }
 
     private static String plain(BigDecimal number) {

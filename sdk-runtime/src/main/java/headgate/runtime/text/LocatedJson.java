@@ -119,7 +119,8 @@ public final class LocatedJson {
                         fieldPath,
                         "the name " + Quote.of(name) + " a second time",
                         "each name once",
-                        "it stands first in line " + first.namePlace().line() + "; remove one of the two"));
+                        "it stands first in line " + first.namePlace().line() + "; remove one of the two",
+                        FileProblem.Sort.TWICE));
             }
         }
         return new Node.Table(place, path, fields);
@@ -142,7 +143,12 @@ public final class LocatedJson {
                 .orElse("");
         if (!shown.isEmpty()) {
             problems.add(new FileProblem(
-                    place, path, "the character " + shown + " in a text", "characters that can be seen", "remove it"));
+                    place,
+                    path,
+                    "the character " + shown + " in a text",
+                    "characters that can be seen",
+                    "remove it",
+                    FileProblem.Sort.UNSEEN));
         }
         return text;
     }
