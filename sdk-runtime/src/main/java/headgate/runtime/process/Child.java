@@ -43,6 +43,7 @@ final class Child implements AutoCloseable {
     private static final String OUT_OF_MEMORY = "java.lang.OutOfMemoryError";
     private static final int OUT_OF_MEMORY_CODE = 3;
     private static final long PATIENCE_MILLIS = 2_000;
+    private static final long DEATH_SECONDS = 60;
 
     /** Children that run; ended by a hook if this program is told to stop. */
     private static final Set<Child> RUNNING = ConcurrentHashMap.newKeySet();
@@ -216,7 +217,8 @@ final class Child implements AutoCloseable {
                 process.waitFor(PATIENCE_MILLIS * 10, TimeUnit.MILLISECONDS);
             }
             kill();
-            process.waitFor(PATIENCE_MILLIS, TimeUnit.MILLISECONDS);
+            // A killed process is gone as soon as the system gets to it; on a busy machine that may take a while.
+            process.waitFor(DEATH_SECONDS, TimeUnit.SECONDS);
         } catch (InterruptedException e) {
             kill();
             Thread.currentThread().interrupt();
