@@ -6,8 +6,10 @@ import headgate.runtime.answers.HeadAnswers;
 import headgate.runtime.answers.SpotAnswer;
 import headgate.runtime.task.LatticeSpotTask;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /** Probes, asked of a spot head, with its answers in the order in which they were asked. */
@@ -91,11 +93,12 @@ public final class ProbeRun {
             }
             open = still;
         }
+        Set<Integer> refused = Set.copyOf(open);
         for (int corner = 0; corner < paths.size(); corner++) {
             corners.add(new CornerAnswer(
                     paths.get(corner).at(0.5),
                     tried[corner],
-                    open.contains(corner) ? refusals.get(corner) : Optional.empty()));
+                    refused.contains(corner) ? refusals.get(corner) : Optional.empty()));
         }
     }
 
@@ -139,12 +142,12 @@ public final class ProbeRun {
 
     /** {@return every task asked} */
     public List<LatticeSpotTask> tasks() {
-        return List.copyOf(tasks);
+        return Collections.unmodifiableList(tasks);
     }
 
     /** {@return the answer to each task} */
     public List<SpotAnswer> answers() {
-        return List.copyOf(answers);
+        return Collections.unmodifiableList(answers);
     }
 
     /** {@return how many tasks were answered by an action} */
@@ -153,10 +156,10 @@ public final class ProbeRun {
     }
 
     List<CornerAnswer> corners() {
-        return List.copyOf(corners);
+        return Collections.unmodifiableList(corners);
     }
 
     List<Followed> followed() {
-        return List.copyOf(followed);
+        return Collections.unmodifiableList(followed);
     }
 }
