@@ -2,19 +2,11 @@ package headgate.testkit;
 
 import headgate.api.head.ToolHead;
 import headgate.api.sheet.HeadSheet;
-import headgate.runtime.answers.HeadKind;
-import headgate.verifier.behaviour.Behaviour;
-import headgate.verifier.behaviour.ProbeRun;
 import headgate.verifier.behaviour.ProbeSetting;
-import headgate.verifier.behaviour.RowBehaviour;
 import headgate.verifier.behaviour.Tally;
-import headgate.verifier.behaviour.Violation;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AssertionFailureBuilder;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
@@ -65,44 +57,13 @@ public abstract class HeadContract {
     protected final List<Tally> tallies() {
         LocalHead head = new LocalHead(maker.get());
         LocalHead second = new LocalHead(maker.get());
-        if (head.kind() == HeadKind.BOTH || head.kind() == HeadKind.NEITHER) {
-            throw new IllegalStateException("a head must be either a SpotHead or a ContinuousHead");
-        }
         HeadSheet sheet = head.sheet();
-        ProbeSetting setting = setting(sheet);
-        List<Tally> tallies = new ArrayList<>();
-        if (head.kind() == HeadKind.SPOT) {
-            ProbeRun run = ProbeRun.ask(sheet, head, setting);
-            tallies.addAll(Behaviour.examine(run));
-            tallies.add(Behaviour.purity(run, second));
-        } else {
-            tallies.addAll(RowBehaviour.examine(sheet, head, second, setting));
-        }
-        tallies.add(Behaviour.sheetStays(sheet, head.sheet()));
-        return tallies;
+        return ContractTests.tallies(head, second, setting(sheet), head.sheet());
     }
 
     /** {@return one test a trait} */
     @TestFactory
     final Stream<DynamicTest> keepsItsContract() {
-        return tallies().stream()
-                .map(tally -> DynamicTest.dynamicTest(
-                        tally.trait().id() + ": " + tally.trait().sentence() + " (looked at " + tally.examined() + ")",
-                        () -> hold(tally)));
-    }
-
-    private static void hold(Tally tally) {
-        if (tally.examined() == 0) {
-            throw AssertionFailureBuilder.assertionFailure()
-                    .message(tally.trait().id() + ": nothing was found to look at, so nothing is known; an action must"
-                            + " have phases that show it")
-                    .build();
-        }
-        if (tally.broken() > 0) {
-            throw AssertionFailureBuilder.assertionFailure()
-                    .message("broken " + tally.broken() + " times in " + tally.examined() + ", first:\n"
-                            + tally.first().stream().map(Violation::report).collect(Collectors.joining("\n")))
-                    .build();
-        }
+        return ContractTests.of(tallies());
     }
 }

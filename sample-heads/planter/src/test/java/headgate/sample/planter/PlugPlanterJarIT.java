@@ -1,0 +1,9 @@
+package headgate.sample.planter;
+
+import headgate.testkit.jar.HeadJarContract;
+
+class PlugPlanterJarIT extends HeadJarContract {
+    PlugPlanterJarIT() {
+        super(HeadJarContract::built);
+    }
+}
