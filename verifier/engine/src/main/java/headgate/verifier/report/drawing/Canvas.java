@@ -12,9 +12,10 @@ import java.util.List;
  * @param scale pixels a metre
  * @param left left edge of the plot, pixels
  * @param top upper edge of the plot, pixels
+ * @param headroom pixels between the upper edge of the plot and the upper end of what is seen
  * @param foot pixels between the lower end of what is seen and the lower edge of the plot
  */
-record Canvas(Interval right, Interval up, double scale, double left, double top, double foot) {
+record Canvas(Interval right, Interval up, double scale, double left, double top, double headroom, double foot) {
 
     /** The largest scale at which a window fits into a width and a height. */
     static double fit(Interval right, Interval up, double width, double height) {
@@ -28,7 +29,7 @@ record Canvas(Interval right, Interval up, double scale, double left, double top
     }
 
     double height() {
-        return length(up.length()) + foot;
+        return headroom + length(up.length()) + foot;
     }
 
     double end() {
@@ -60,7 +61,7 @@ record Canvas(Interval right, Interval up, double scale, double left, double top
     }
 
     double y(double flatUp) {
-        return top + length((double) up.most() - flatUp);
+        return top + headroom + length((double) up.most() - flatUp);
     }
 
     /** The path of a closed ring about the origin of its own frame, pixels. */

@@ -19,6 +19,8 @@ enum Ink {
     ARM("arm", "#a9b0b4", "#3b454a", 1.2, ""),
     /** The frame. */
     FRAME("frame", "cross", "#4d565b", 1.4, ""),
+    /** Where mounts on a beam can be set. */
+    RAIL("beam: where mounts can be set", "none", "#2c3336", 4, ""),
     /** Leaves. */
     CANOPY("canopy", "dots", "#45702f", 1, ""),
     /** What no tool may touch. */

@@ -90,6 +90,7 @@ final class Inset {
                 width / (2 * across * grown) * 1e6,
                 LEFT,
                 TOP,
+                0,
                 0);
     }
 

@@ -47,6 +47,7 @@ final class Layers {
         layers.frame();
         layers.beams();
         layers.heads();
+        layers.groundLine();
         svg.open("defs");
         Ink.patterns(svg, id);
         svg.open("clipPath", "id", id + "-plot");
@@ -95,13 +96,20 @@ final class Layers {
         plot(drawn, "fill", "#fcfdfd");
         double level = canvas.y(0);
         rectangle(drawn, canvas.left(), level, canvas.width(), canvas.bottom() - level, "fill", Ink.GROUND.fill(id));
-        level(level, "none");
+        groundLine();
         double motion = canvas.length(scene.crop().groundMotion());
         if (motion >= 1.5) {
             level(level - motion, "4 4");
             level(level + motion, "4 4");
         }
         drawn.line();
+    }
+
+    /** Drawn again over the heads, so that it shows how deep they work. */
+    private void groundLine() {
+        if (seen != Projection.ABOVE) {
+            level(canvas.y(0), "none");
+        }
     }
 
     private void level(double y, String dash) {
@@ -143,13 +151,14 @@ final class Layers {
                 "stroke-width",
                 "1");
         double lowest = canvas.up().least() - canvas.foot() / canvas.scale() * 1e6;
+        double highest = canvas.up().most() + canvas.headroom() / canvas.scale() * 1e6;
         long spacing = Math.max(1, crop.plantSpacing());
         if (canvas.up().length() / spacing > MOST_PLANTS) {
             double width = canvas.length(crop.canopyWidth());
             rectangle(drawn, x - width / 2, canvas.top() - 2, width, canvas.height() + 4, look(Ink.CANOPY));
         } else {
             long first = Math.floorDiv((long) lowest, spacing) * spacing;
-            for (long at = first; at <= canvas.up().most() + spacing; at += spacing) {
+            for (long at = first; at <= highest + spacing; at += spacing) {
                 plant(x, canvas.y(at), crop);
             }
         }
@@ -202,7 +211,8 @@ final class Layers {
 
     private void frame() {
         for (Scene.Part part : scene.frame()) {
-            drawn.open("g").leaf("title", part.name());
+            // From the side a frame stands before everything: only a shade of it is shown.
+            drawn.open("g", "opacity", seen == Projection.SIDE ? "0.3" : "1").leaf("title", part.name());
             solid(shape(part.prisms()), Point3.ORIGIN, Ink.FRAME);
             drawn.close().line();
         }
@@ -223,9 +233,9 @@ final class Layers {
                     "d",
                     path,
                     "stroke",
-                    Ink.FRAME.stroke(),
+                    Ink.RAIL.stroke(),
                     "stroke-width",
-                    seen == Projection.ABOVE ? "4" : "1",
+                    seen == Projection.ABOVE ? Ink.RAIL.width() : "1",
                     "stroke-dasharray",
                     seen == Projection.ABOVE ? "none" : "10 4",
                     "fill",

@@ -25,6 +25,8 @@ final class Legend {
         svg.close();
         if (ink == Ink.GAP) {
             Mark.line(svg, 4, 9, 26, 9, ink.dash(), ink.width());
+        } else if (ink == Ink.RAIL) {
+            svg.empty("path", "d", "M2 9h26", "stroke", ink.stroke(), "stroke-width", ink.width());
         } else {
             svg.empty(
                     "rect",

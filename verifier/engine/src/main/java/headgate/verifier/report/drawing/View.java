@@ -16,8 +16,8 @@ final class View {
     private static final double TOP = 46;
     private static final double BELOW = 62;
 
-    /** Room inside the plot, under everything else, for the label of the gap. */
-    private static final double FOOT = 36;
+    /** Room inside the plot, over or under everything else, for the label of the gap. */
+    private static final double ROOM = 36;
 
     private static final double MOST_HEIGHT = 520;
     private static final long AROUND = 60_000;
@@ -43,7 +43,23 @@ final class View {
         double scale = Canvas.fit(right, up, room, MOST_HEIGHT);
         // A narrow scene is seen with more ground on either side rather than in a narrow plot.
         long missing = Math.max(0, (long) (room / scale * 1e6) - right.length()) / 2;
-        return new Canvas(new Interval(right.least() - missing, right.most() + missing), up, scale, LEFT, TOP, FOOT);
+        boolean over = labelOver(scene, seen, up);
+        return new Canvas(
+                new Interval(right.least() - missing, right.most() + missing),
+                up,
+                scale,
+                LEFT,
+                TOP,
+                over ? ROOM : 0,
+                over ? 0 : ROOM);
+    }
+
+    /** Seen from above, the label stands at the nearer edge, so that its line crosses as little as can be. */
+    private static boolean labelOver(Scene scene, Projection seen, Interval up) {
+        return seen == Projection.ABOVE
+                && scene.gap()
+                        .filter(g -> seen.of(g.from()).up() + seen.of(g.to()).up() > up.least() + up.most())
+                        .isPresent();
     }
 
     static Markup of(Scene scene, Projection seen) {
@@ -108,10 +124,11 @@ final class View {
         if (seen == Projection.SIDE) {
             scene.beams().forEach(b -> lower.add(new Label(canvas.x(b.x()), "beam " + b.id())));
         } else {
+            boolean roomy = canvas.length(scene.crop().rowSpacing()) > Label.width("lane 88") + 8;
             for (Scene.Row row : scene.rows()) {
                 double x = canvas.x(-row.y());
                 upper.add(new Label(x, row.arm().orElse("\u2013")));
-                lower.add(new Label(x, "lane " + row.number()));
+                lower.add(new Label(x, roomy ? "lane " + row.number() : String.valueOf(row.number())));
             }
         }
         strip(upper, canvas.top() - 24, "bold");
@@ -199,11 +216,12 @@ final class View {
         String text = Label.cut("gap " + gap.measured() + ", must be " + gap.limit(), canvas.width() - 20);
         double half = Label.width(text) / 2 + 6;
         double middle = Math.min(Math.max(x, canvas.left() + half + 2), canvas.end() - half - 2);
-        double top = canvas.bottom() - FOOT + 6;
+        double top = canvas.headroom() > 0 ? canvas.top() + 6 : canvas.bottom() - ROOM + 6;
+        double end = canvas.headroom() > 0 ? top + 24 : top;
         svg.empty(
                 "path",
                 "d",
-                "M" + Mark.at(x, y) + "V" + Canvas.px(top),
+                "M" + Mark.at(x, y) + "V" + Canvas.px(end),
                 "stroke",
                 Ink.GAP.stroke(),
                 "stroke-width",

@@ -110,7 +110,7 @@ public final class HtmlReport {
         verdictShape().draw(page);
         page.open("div");
         page.leaf("p", verdictWord(), "class", "word");
-        page.leaf("p", report.headline());
+        page.leaf("p", withoutWord(report.headline()));
         List<Entry> failures = report.failures();
         if (!failures.isEmpty()) {
             page.open("ul");
@@ -126,6 +126,14 @@ public final class HtmlReport {
             page.close();
         }
         page.close().close().line().close().line();
+    }
+
+    /** The verdict's own word stands over the line already. */
+    private String withoutWord(String headline) {
+        String word = verdictWord() + ": ";
+        return headline.regionMatches(true, 0, word, 0, word.length())
+                ? sentence(headline.substring(word.length()))
+                : headline;
     }
 
     private void contents() {
@@ -171,8 +179,10 @@ public final class HtmlReport {
         figure(Pictures.above(report.scene()), "From above, to scale.");
         figure(
                 Pictures.behind(report.scene()),
-                "From behind, to the same kind of scale. Mounts are drawn in the middle of their work heights.");
-        figure(Pictures.side(report.scene()), "From the right-hand side. Heads of one beam lie behind each other.");
+                "From behind, to scale. Mounts are drawn in the middle of their work heights.");
+        figure(
+                Pictures.side(report.scene()),
+                "From the right-hand side, to scale. Heads of one beam lie behind each other; the frame is a shade.");
         page.open("ul", "class", "legend", "aria-label", "Legend");
         for (Pictures.Sample sample : Pictures.legend()) {
             page.open("li").add(sample.picture()).leaf("span", sample.words()).close();
