@@ -5,7 +5,7 @@ package headgate.verifier.behaviour;
  * points in evaluating multi-dimensional integrals", Numerische Mathematik 2 (1960) 84-90. Each axis mirrors the digits
  * of the index at the point, in a prime base of its own.
  */
-final class Halton {
+public final class Halton {
 
     private static final int[] BASES = {2, 3, 5, 7, 11, 13, 17, 19};
 
@@ -18,7 +18,7 @@ final class Halton {
      * @param axis number of the axis, 0 to 7
      * @return the coordinate, more than 0 and less than 1
      */
-    static double at(int index, int axis) {
+    public static double at(int index, int axis) {
         int base = BASES[axis];
         long mirrored = 0;
         long scale = 1;

@@ -9,6 +9,12 @@ package headgate.verifier.check;
  */
 public record Comparison(Measure measured, Relation relation, Measure limit) {
 
+    /**
+     * Relative rounding noise: a figure that comes of a dozen operations on doubles is off by a few times 2.2e-16; some
+     * thousand times that is still far below anything that is measured.
+     */
+    private static final double NOISE = 1e-12;
+
     /** Which side of the limit is right. */
     public enum Relation {
         /** The measured value must not be below the limit. */
@@ -57,9 +63,17 @@ public record Comparison(Measure measured, Relation relation, Measure limit) {
         return margin() >= 0;
     }
 
-    /** {@return how far the value is on the right side of the limit, SI; negative if it is on the wrong one} */
+    /**
+     * How far the value is on the right side of the limit. A difference within the rounding noise of the two figures
+     * counts as none, so that decimal figures that meet on paper meet here.
+     *
+     * @return the margin, SI; negative if the value is on the wrong side
+     */
     public double margin() {
         double over = measured.value() - limit.value();
+        if (Math.abs(over) <= NOISE * Math.max(Math.abs(measured.value()), Math.abs(limit.value()))) {
+            return 0;
+        }
         return relation == Relation.AT_LEAST ? over : -over;
     }
 }

@@ -18,6 +18,8 @@ import headgate.verifier.rules.plan.WorkRangeHolds;
 import headgate.verifier.rules.rows.EveryLaneHasAnArm;
 import headgate.verifier.rules.safety.HazardsGuarded;
 import headgate.verifier.rules.safety.StandingCaution;
+import headgate.verifier.rules.throughput.AreaRate;
+import headgate.verifier.rules.throughput.KeepsPace;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -46,7 +48,7 @@ public final class RuleBook {
 
     private static final List<Rule> CLEARANCE = List.of(new WorkHeightExists(), new ArmToArm());
 
-    private static final List<Rule> THROUGHPUT = List.of();
+    private static final List<Rule> THROUGHPUT = List.of(new KeepsPace(), new AreaRate());
 
     private static final List<Rule> SAFETY = List.of(new HazardsGuarded(), new StandingCaution());
 

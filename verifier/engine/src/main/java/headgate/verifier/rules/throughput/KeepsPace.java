@@ -1,0 +1,213 @@
+package headgate.verifier.rules.throughput;
+
+import headgate.api.vocabulary.Operation;
+import headgate.runtime.answers.HeadAnswers;
+import headgate.runtime.answers.HeadKind;
+import headgate.runtime.cropplan.CropPlan;
+import headgate.verifier.check.Case;
+import headgate.verifier.check.Comparison;
+import headgate.verifier.check.Dimension;
+import headgate.verifier.check.Finding;
+import headgate.verifier.check.Outcome;
+import headgate.verifier.check.Rule;
+import headgate.verifier.check.RuleInfo;
+import headgate.verifier.check.Severity;
+import headgate.verifier.remedy.SetSpeed;
+import headgate.verifier.setup.Setup;
+import headgate.verifier.setup.Station;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** {@code throughput.pace}: a spot head treats what is wanted at the speed that is wanted. */
+public final class KeepsPace implements Rule {
+
+    private static final RuleInfo INFO = new RuleInfo(
+            "throughput.pace",
+            "The head keeps the carriage's pace at the wanted speed",
+            "A head that is too slow for the speed leaves weeds standing or skips places, and nobody sees it before the"
+                    + " field is done.",
+            "One arm on one lane, in closed form. Weeding: weeds come as a Poisson stream of v w (density recall + false"
+                    + " alarms); the arm treats one at a time, and a weed is lost unless its action starts within d = chord"
+                    + " / v - t_g. The share that starts in time is that of an M/G/1 queue with constant patience d, with the"
+                    + " action times that the head itself answers; the shortest window counts for all. Coverage is seen x"
+                    + " allowed x reached. Planting: T <= s / v, and v t_g <= chord, with the longest of the sheet's and the"
+                    + " answered times. Look-ahead of the sensors, blocking by neighbours, refills and success in the soil"
+                    + " are not in it.",
+            "queue with constant patience: Bae and Kim, Queueing Systems 64 (2010) 253-265; T <= s / v: first principles",
+            Severity.ERROR,
+            "0.1.0",
+            List.of("behaviour.answers", "plan.operation", "rows.every-lane-has-an-arm"));
+
+    /** Steps of the search for a speed, m/s: coarse, then fine. */
+    private static final double COARSE = 0.01;
+
+    private static final double FINE = 0.001;
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public List<Finding> check(Case subject) {
+        Map<String, Station> different = new LinkedHashMap<>();
+        for (Station station : Setup.of(subject).stations()) {
+            different.putIfAbsent(station.head().label() + (station.turned() ? ", turned" : ""), station);
+        }
+        List<Finding> findings = new ArrayList<>();
+        different.forEach(
+                (label, station) -> findings.addAll(check(subject.plan().value(), label, station)));
+        return findings;
+    }
+
+    private static List<Finding> check(CropPlan plan, String label, Station station) {
+        HeadAnswers head = station.head().answers().orElseThrow();
+        Operation operation = plan.wanted().operation();
+        if (head.kind() != HeadKind.SPOT) {
+            return List.of(Finding.notApplicable(INFO, label, "Only spot heads have action times."));
+        }
+        if (!(plan.wanted().speed() > 0)) {
+            return List.of(Finding.undecided(INFO, label, "The crop plan must want a speed above 0."));
+        }
+        if (operation.equals(Operation.SET_PLUGS)) {
+            return plan.plugs()
+                    .map(plugs -> planting(plan, plugs, label, station, head))
+                    .orElseGet(() -> List.of(Finding.undecided(
+                            INFO,
+                            label,
+                            "The crop plan gives no plugs: add \"plugs\" with diameter, height and depth.")));
+        }
+        return plan.weeds()
+                .map(weeds -> List.of(weeding(plan, weeds, label, station, head)))
+                .orElseGet(() -> List.of(Finding.undecided(
+                        INFO,
+                        label,
+                        "The crop plan gives no weeds: add \"weeds\" with density, band width and kinds.")));
+    }
+
+    private static Finding weeding(
+            CropPlan plan, CropPlan.Weeds weeds, String label, Station station, HeadAnswers head) {
+        double wanted = plan.wanted().coverage();
+        WeedingPace pace =
+                WeedingPace.of(station, head, plan, weeds, plan.wanted().speed());
+        if (pace.fault().isPresent()) {
+            return Finding.undecided(
+                    INFO,
+                    label,
+                    "The head did not answer: " + pace.fault().get().sentence() + ".");
+        }
+        Finding.Builder finding = Finding.of(INFO, label)
+                .examined(pace.examined())
+                .comparison(Comparison.atLeast(pace.coverage(), wanted, Dimension.SHARE))
+                .field("crop-plan:wanted.coverage")
+                .term("speed v", pace.speed(), Dimension.SPEED)
+                .term("weeds and false alarms that the arm is asked to treat", pace.arrivals(), Dimension.RATE)
+                .term("mean time of an action", pace.meanTime(), Dimension.TIME)
+                .term("longest time in the ground t_g", pace.longestInGround(), Dimension.TIME)
+                .term("shortest start window d = chord / v - t_g", pace.patience(), Dimension.TIME)
+                .term("seen", pace.recall(), Dimension.SHARE)
+                .term("allowed: in reach and accepted", pace.allowed(), Dimension.SHARE)
+                .term("reached: started within the window", pace.reached(), Dimension.SHARE);
+        String speed = Dimension.SPEED.text(pace.speed());
+        String said = "At " + speed + " one arm treats " + Dimension.SHARE.text(pace.coverage())
+                + " of its lane's weeds, where " + Dimension.SHARE.text(wanted) + " are wanted";
+        if (pace.coverage() < wanted) {
+            bestSpeed(plan, weeds, station, head).ifPresent(v -> finding.propose(new SetSpeed(v)));
+            return finding.decide(said + ": " + cause(pace, wanted) + ".");
+        }
+        if (weeds.recall().isEmpty()) {
+            return finding.end(
+                    Outcome.CAUTION,
+                    said + ". PERFECT PERCEPTION ASSUMED: the crop plan does not say how many are seen.");
+        }
+        return finding.decide(said + ".");
+    }
+
+    private static String cause(WeedingPace pace, double wanted) {
+        if (pace.recall() < wanted) {
+            return "only " + Dimension.SHARE.text(pace.recall()) + " are seen, whatever the head does";
+        }
+        if (pace.recall() * pace.allowed() < wanted) {
+            return "only " + Dimension.SHARE.text(pace.allowed())
+                    + " of the band are in reach and accepted, whatever the speed";
+        }
+        if (pace.patience() < 0) {
+            return "a weed leaves the reach " + Dimension.TIME.text(-pace.patience())
+                    + " before the tool is out of the ground";
+        }
+        return Dimension.SHARE.text(1 - pace.reached()) + " leave the reach while the arm is busy";
+    }
+
+    /** The largest speed up to which every speed of the grid reaches what is wanted, refined; empty if the first fails. */
+    private static Optional<Double> bestSpeed(CropPlan plan, CropPlan.Weeds weeds, Station station, HeadAnswers head) {
+        double wanted = plan.wanted().coverage();
+        int coarse = 0;
+        int last = (int) Math.floor(plan.wanted().speed() / COARSE);
+        while (coarse < last && reaches(wanted, (coarse + 1) * COARSE, plan, weeds, station, head)) {
+            coarse++;
+        }
+        int fine = (int) Math.round(coarse * COARSE / FINE);
+        int end = (int) Math.round((coarse + 1) * COARSE / FINE);
+        while (fine + 1 < end && reaches(wanted, (fine + 1) * FINE, plan, weeds, station, head)) {
+            fine++;
+        }
+        return fine > 0 ? Optional.of(fine * FINE) : Optional.empty();
+    }
+
+    private static boolean reaches(
+            double wanted, double speed, CropPlan plan, CropPlan.Weeds weeds, Station station, HeadAnswers head) {
+        return WeedingPace.of(station, head, plan, weeds, speed).coverage() >= wanted;
+    }
+
+    private static List<Finding> planting(
+            CropPlan plan, CropPlan.Plugs plugs, String label, Station station, HeadAnswers head) {
+        double speed = plan.wanted().speed();
+        SpotTimes times = SpotTimes.plugs(station, head, plan, plugs, speed);
+        if (times.fault().isPresent()) {
+            return List.of(Finding.undecided(
+                    INFO,
+                    label,
+                    "The head did not answer: " + times.fault().get().sentence() + "."));
+        }
+        if (times.times().isEmpty()) {
+            return List.of(Finding.undecided(
+                    INFO,
+                    label,
+                    "The head declines a plug in the middle of its reach at " + Dimension.SPEED.text(speed)
+                            + ", so there is no time to judge."));
+        }
+        SpotTimes.Time time = times.times().get(0);
+        double busy = Math.max(
+                time.busy(),
+                station.sheet().actionTime().map(t -> t.most().value()).orElse(0.0));
+        double spacing = plan.rows().plantSpacing();
+        SetSpeed slower = new SetSpeed(Math.min(spacing / busy, time.chord() / time.inGround()));
+        Finding rate = Finding.of(INFO, label)
+                .examined(times.planned())
+                .comparison(Comparison.atMost(busy, spacing / speed, Dimension.TIME))
+                .field("crop-plan:wanted.speed")
+                .term("speed v", speed, Dimension.SPEED)
+                .term("plant spacing s", spacing, Dimension.LENGTH)
+                .term("longest action T, of the sheet or answered", busy, Dimension.TIME)
+                .propose(slower)
+                .decide("Every " + Dimension.TIME.text(spacing / speed)
+                        + " a place for a plug passes (s / v), and one action" + " takes up to "
+                        + Dimension.TIME.text(busy) + ".");
+        Finding window = Finding.of(INFO, label)
+                .examined(times.planned())
+                .comparison(Comparison.atMost(speed * time.inGround(), time.chord(), Dimension.LENGTH))
+                .field("crop-plan:wanted.speed")
+                .term("speed v", speed, Dimension.SPEED)
+                .term("time in the ground t_g", time.inGround(), Dimension.TIME)
+                .term("length of the reach along travel", time.chord(), Dimension.LENGTH)
+                .propose(slower)
+                .decide("While the tool is in the ground it goes " + Dimension.LENGTH.text(speed * time.inGround())
+                        + " with it, and the reach is " + Dimension.LENGTH.text(time.chord()) + " long.");
+        return rate.outcome() == Outcome.FAIL || window.outcome() == Outcome.PASS
+                ? List.of(rate, window)
+                : List.of(window, rate);
+    }
+}

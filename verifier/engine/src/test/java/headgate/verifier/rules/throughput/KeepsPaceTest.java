@@ -1,0 +1,179 @@
+package headgate.verifier.rules.throughput;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import headgate.api.answer.Action;
+import headgate.api.vocabulary.Operation;
+import headgate.runtime.cropplan.CropPlan;
+import headgate.verifier.check.Case;
+import headgate.verifier.check.Cases;
+import headgate.verifier.check.Edit;
+import headgate.verifier.check.Finding;
+import headgate.verifier.check.Outcome;
+import headgate.verifier.remedy.SetSpeed;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Hand arithmetic: the reach is 300 mm long, an action takes T = 1.5 s of which 0.5 s in the ground. At 0.2 m/s the window
+ * is d = 0.3 / 0.2 - 0.5 = 1.0 s. A band of 0.2 m with 2 weeds per square metre, 95 % of them seen, and 0.1 false alarms
+ * per square metre sends 0.2 x 0.2 x 2.0 = 0.08 a second, so rho = 0.12.
+ */
+class KeepsPaceTest {
+
+    /**
+     * Fixed service, d below T: H = e^(0.08 x 1.0) = 1.0832871, so the served share is H / (1 + rho H) = 0.9586660 (the
+     * queue with constant patience; Bae and Kim, Queueing Systems 64 (2010) 253-265, closed form for fixed service).
+     */
+    private static final double REACHED = 0.9586660;
+
+    @Test
+    void passesWithTheCoverageOfTheQueue() {
+        Finding finding = only(Cases.weeding().build());
+
+        assertThat(finding.outcome()).isEqualTo(Outcome.PASS);
+        assertThat(finding.comparison().orElseThrow().measured().value()).isEqualTo(0.95 * REACHED, within(1e-6));
+        assertThat(finding.message())
+                .isEqualTo("At 0.2 m/s one arm treats 91.1 % of its lane's weeds, where 85 % are wanted.");
+    }
+
+    @Test
+    void holdsExactlyAtTheLimit() {
+        double coverage = only(Cases.weeding().build())
+                .comparison()
+                .orElseThrow()
+                .measured()
+                .value();
+
+        Finding finding = only(Cases.weeding()
+                .wanted(Operation.PULL_WEEDS, 0.2, coverage, Optional.empty())
+                .build());
+
+        assertThat(finding.outcome()).isEqualTo(Outcome.PASS);
+        assertThat(finding.comparison().orElseThrow().margin()).isEqualTo(0.0);
+    }
+
+    @Test
+    void failsAndProposesTheFastestSpeedThatReachesWhatIsWanted() {
+        Case wanting = Cases.weeding()
+                .wanted(Operation.PULL_WEEDS, 0.2, 0.93, Optional.empty())
+                .build();
+
+        Finding finding = only(wanting);
+
+        assertThat(finding.outcome()).isEqualTo(Outcome.FAIL);
+        assertThat(finding.message()).endsWith("4.1 % leave the reach while the arm is busy.");
+        Edit slower = finding.proposals().get(0);
+        double best = (double) Objects.requireNonNull(slower.figures().get("speed"));
+        // Served must be 0.93 / 0.95 = 0.978947. At 0.172 m/s lambda is 0.0688, rho 0.1032 and d 1.244186 s: H =
+        // 1.089374,
+        // served 0.979277. At 0.173 m/s it is 0.978526.
+        assertThat(best).isEqualTo(0.172, within(1e-12));
+        assertThat(only(slower.apply(wanting)).outcome()).isEqualTo(Outcome.PASS);
+        assertThat(only(speed(wanting, best + 0.001)).outcome()).isEqualTo(Outcome.FAIL);
+    }
+
+    @Test
+    void saysSoWhereAWeedLeavesBeforeTheToolIsOut() {
+        // At 0.8 m/s the reach passes in 0.375 s, but the tool is in the ground for 0.5 s.
+        Finding finding = only(Cases.weeding().speed(0.8).build());
+
+        assertThat(finding.outcome()).isEqualTo(Outcome.FAIL);
+        assertThat(finding.comparison().orElseThrow().measured().value()).isEqualTo(0.0);
+    }
+
+    @Test
+    void countsTheBandThatTheReachDoesNotCover() {
+        // A band of 0.4 m, a reach 0.2 m wide: half of the plants looked at are in reach.
+        Finding finding = only(Cases.weeding()
+                .weeds(2.0, 0.4, Optional.of(0.95), Optional.of(0.1))
+                .build());
+
+        assertThat(finding.outcome()).isEqualTo(Outcome.FAIL);
+        assertThat(finding.message()).contains("only 50 % of the band are in reach");
+        assertThat(finding.proposals()).isEmpty();
+    }
+
+    @Test
+    void cautionsLoudlyWhereNobodyKnowsHowManyAreSeen() {
+        Finding finding = only(Cases.weeding()
+                .weeds(2.0, 0.2, Optional.empty(), Optional.of(0.1))
+                .build());
+
+        assertThat(finding.outcome()).isEqualTo(Outcome.CAUTION);
+        assertThat(finding.message()).contains("PERFECT PERCEPTION ASSUMED");
+    }
+
+    @Test
+    void isUndecidedWithoutWeeds() {
+        Finding finding = only(Cases.weeding().weeds(Optional.empty()).build());
+
+        assertThat(finding.outcome()).isEqualTo(Outcome.UNDECIDED);
+        assertThat(finding.message()).contains("add \"weeds\"");
+    }
+
+    @Test
+    void plantsWhileAPlaceTakesLongerToPassThanAnAction() {
+        // s / v = 0.4 / 0.2 = 2.0 s against T = 1.5 s; 0.2 x 0.5 = 100 mm of a reach of 300 mm.
+        List<Finding> findings = check(Cases.planting().build());
+
+        assertThat(findings).extracting(Finding::outcome).containsExactly(Outcome.PASS, Outcome.PASS);
+        assertThat(findings.get(0).comparison().orElseThrow().limit().value()).isEqualTo(2.0, within(1e-12));
+        assertThat(findings.get(1).comparison().orElseThrow().measured().value())
+                .isEqualTo(0.1, within(1e-12));
+    }
+
+    @Test
+    void plantingHoldsExactlyAtTheLimit() {
+        // s / v = 0.3 / 0.2 = 1.5 s = T.
+        Finding finding = check(planting(0.3, 0.2)).get(0);
+
+        assertThat(finding.outcome()).isEqualTo(Outcome.PASS);
+        assertThat(finding.comparison().orElseThrow().margin()).isEqualTo(0.0);
+    }
+
+    @Test
+    void plantingFailsAboveItAndProposesTheSpeedThatFits() {
+        Case fast = planting(0.3, 0.25);
+
+        Finding finding = check(fast).get(0);
+
+        assertThat(finding.outcome()).isEqualTo(Outcome.FAIL);
+        // s / T = 0.3 / 1.5 = 0.2 m/s; chord / t_g = 0.6 m/s does not bind.
+        assertThat(finding.proposals()).extracting(Edit::text).containsExactly("drive at up to 0.2 m/s");
+        assertThat(check(finding.proposals().get(0).apply(fast)).get(0).outcome())
+                .isEqualTo(Outcome.PASS);
+    }
+
+    @Test
+    void plantingIsUndecidedIfTheHeadDeclines() {
+        Finding finding =
+                only(Cases.planting().act(task -> Action.decline("not today")).build());
+
+        assertThat(finding.outcome()).isEqualTo(Outcome.UNDECIDED);
+    }
+
+    private static Case planting(double spacing, double speed) {
+        return Cases.planting()
+                .rows(new CropPlan.Rows(0.5, 4, spacing, 0.0))
+                .speed(speed)
+                .build();
+    }
+
+    private static Case speed(Case subject, double speed) {
+        return new SetSpeed(speed).apply(subject);
+    }
+
+    private static Finding only(Case subject) {
+        List<Finding> findings = check(subject);
+        assertThat(findings).hasSize(1);
+        return findings.get(0);
+    }
+
+    private static List<Finding> check(Case subject) {
+        return new KeepsPace().check(subject);
+    }
+}
