@@ -2,6 +2,7 @@ package headgate.runtime.pack;
 
 import java.io.ByteArrayInputStream;
 import java.io.DataInputStream;
+import java.io.EOFException;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -100,7 +101,7 @@ final class ClassFile {
                 throw new IOException("bytes after the end");
             }
             references();
-        } catch (java.io.EOFException e) {
+        } catch (EOFException e) {
             throw new IOException("the end is missing", e);
         } catch (IndexOutOfBoundsException e) {
             throw new IOException("an index that points nowhere", e);

@@ -3,6 +3,7 @@ package headgate.runtime.process;
 import java.io.File;
 import java.io.IOException;
 import java.net.JarURLConnection;
+import java.net.URISyntaxException;
 import java.net.URL;
 import java.net.URLConnection;
 import java.nio.file.Path;
@@ -109,7 +110,7 @@ final class ChildCommand {
             return file.getRoot()
                     .resolve(file.subpath(0, file.getNameCount() - depth))
                     .toString();
-        } catch (IOException | java.net.URISyntaxException e) {
+        } catch (IOException | URISyntaxException e) {
             throw new IllegalStateException("cannot find where " + resource + " comes from", e);
         }
     }

@@ -16,8 +16,10 @@ import headgate.runtime.wire.SheetCodec;
 import headgate.runtime.wire.TaskCodec;
 import headgate.runtime.wire.WireReader;
 import headgate.runtime.wire.WireWriter;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -63,7 +65,7 @@ public final class HeadProcess implements AutoCloseable {
     public static HeadProcess open(HeadLimits limits) {
         try {
             return new HeadProcess(limits, Child.start(limits), null);
-        } catch (java.io.IOException e) {
+        } catch (IOException e) {
             return new HeadProcess(limits, null, new HeadFault.StartFailed(String.valueOf(e.getMessage())));
         }
     }
@@ -95,7 +97,7 @@ public final class HeadProcess implements AutoCloseable {
         if (child != null) {
             try {
                 child.load(jar);
-            } catch (java.io.IOException e) {
+            } catch (IOException e) {
                 // A process that died early has closed its input; waiting for it finds out how it ended.
                 child.inputFailed();
             }
@@ -200,7 +202,7 @@ public final class HeadProcess implements AutoCloseable {
                 BiConsumer<WireWriter, T> write,
                 Function<WireReader, A> read,
                 Function<HeadFault, A> failed) {
-            Child running = java.util.Objects.requireNonNull(child);
+            Child running = Objects.requireNonNull(child);
             List<A> answers = new ArrayList<>(tasks.size());
             for (int from = 0; from < tasks.size() && ended == null; from += BATCH) {
                 List<T> batch = tasks.subList(from, Math.min(tasks.size(), from + BATCH));

@@ -1,6 +1,7 @@
 package headgate.runtime.process;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -35,7 +36,7 @@ final class Scratch implements AutoCloseable {
         List<Path> all;
         try (Stream<Path> walk = Files.walk(directory)) {
             all = new ArrayList<>(walk.toList());
-        } catch (IOException | java.io.UncheckedIOException e) {
+        } catch (IOException | UncheckedIOException e) {
             all = new ArrayList<>(List.of(directory));
         }
         // Children come after their parents in the walk.

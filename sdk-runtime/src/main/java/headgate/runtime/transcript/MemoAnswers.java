@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 
@@ -70,7 +71,7 @@ public final class MemoAnswers implements HeadAnswers {
         }
         List<A> result = new ArrayList<>(tasks.size());
         for (T task : tasks) {
-            result.add(java.util.Objects.requireNonNull(known.get(task)));
+            result.add(Objects.requireNonNull(known.get(task)));
         }
         return List.copyOf(result);
     }

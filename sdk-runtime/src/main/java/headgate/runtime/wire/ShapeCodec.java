@@ -51,6 +51,11 @@ final class ShapeCodec {
     }
 
     static void outline(WireWriter out, Outline o) {
+        // A hull may have more corners than an outline that is made anew may have: whoever gives it learns so here.
+        if (o.vertices().size() > Outline.MOST_VERTICES) {
+            throw new WireFormatException("an outline must have at most " + Outline.MOST_VERTICES + " corners, but has "
+                    + o.vertices().size());
+        }
         out.list(o.vertices(), ShapeCodec::point);
     }
 

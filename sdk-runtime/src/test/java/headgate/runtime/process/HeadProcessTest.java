@@ -336,6 +336,16 @@ class HeadProcessTest {
     }
 
     @Test
+    void anOutlineThatIsTooLongToSendIsTheHeadsOwnError() {
+        String hull =
+                "List<Point> all = new ArrayList<>(); for (long i = 0; i < 600; i++) { all.add(new Point(i, i * i)); }"
+                        + " if (on()) { return Action.of(Phase.named(\"x\").lasting(1).endingAt(Point3.ORIGIN).in(PostureName.WORK)"
+                        + ".touching(Contact.FREE).treating(Outline.hullOf(all)).build()); }";
+        assertThat(acting(hull)).isInstanceOfSatisfying(HeadFault.Threw.class, f -> assertThat(f.message())
+                .isEqualTo("an outline must have at most 512 corners, but has 600"));
+    }
+
+    @Test
     void anInterruptedThreadAnswersOn() {
         try (HeadAnswers head = running(Heads.acting("", "Thread.currentThread().interrupt(); return plain(task);"))) {
             assertThat(head.act(task(1))).isInstanceOf(SpotAnswer.Answered.class);
