@@ -7,6 +7,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.Map;
 
 /** The process: real streams, real environment, exit code. */
@@ -24,7 +25,9 @@ public final class Main {
         Map<String, String> environment = System.getenv();
         PrintStream out = stream(FileDescriptor.out);
         PrintStream err = stream(FileDescriptor.err);
-        ExitCode end = new Program(new Console(out, err, wantsColour(environment), environment)).run(arguments);
+        Path home = Path.of(System.getProperty("headgate.home", ""));
+        Console console = new Console(out, err, wantsColour(environment), environment, home);
+        ExitCode end = new Program(console).run(arguments);
         err.flush();
         System.exit(end.number());
     }

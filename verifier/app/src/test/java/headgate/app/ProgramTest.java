@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -61,6 +62,30 @@ class ProgramTest {
     }
 
     @Test
+    void theDemoSaysWhereItsFilesShouldBe() {
+        Run run = Run.of("demo");
+        assertThat(run.end()).isEqualTo(ExitCode.INPUT);
+        assertThat(run.err())
+                .contains("no-such-home", "sample files are not there")
+                .hasLineCount(1);
+    }
+
+    @Test
+    void aTraceNeedsAFolder() {
+        Run run = Run.of("check", "head.jar", "--carriage", "c.json", "--crop", "p.json", "--trace");
+        assertThat(run.end()).isEqualTo(ExitCode.INPUT);
+        assertThat(run.err()).isEqualTo("headgate: --trace: needs a folder to keep it in. Give one by --out DIR.\n");
+    }
+
+    @Test
+    void everyFileThatCannotBeUsedIsNamedAtOnce() {
+        Run run = Run.of("check", "no-head.jar", "--carriage", "no-c.json", "--crop", "no-p.json");
+        assertThat(run.end()).isEqualTo(ExitCode.INPUT);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).contains("no-head.jar", "no-c.json", "no-p.json").doesNotContain("\tat ");
+    }
+
+    @Test
     void coloursOnlyWhenToldTo() {
         assertThat(Run.of(false, "doctor").out()).doesNotContain("\u001b");
         assertThat(Run.of(true, "doctor").out()).contains("\u001b[32m");
@@ -75,7 +100,8 @@ class ProgramTest {
             }
         };
         PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), true, StandardCharsets.UTF_8);
-        Console console = new Console(new PrintStream(full, true, StandardCharsets.UTF_8), nowhere, false, Map.of());
+        Console console =
+                new Console(new PrintStream(full, true, StandardCharsets.UTF_8), nowhere, false, Map.of(), Path.of(""));
         assertThat(new Program(console).run("--version")).isEqualTo(ExitCode.INPUT);
     }
 

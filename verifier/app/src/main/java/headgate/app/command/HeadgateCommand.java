@@ -34,6 +34,7 @@ public final class HeadgateCommand implements Runnable {
      */
     public static CommandLine line(Console console) {
         CommandLine line = new CommandLine(new HeadgateCommand());
+        line.addSubcommand("demo", new DemoCommand(console));
         line.addSubcommand("check", new CheckCommand(console));
         line.addSubcommand("rules", new RulesCommand(console));
         line.addSubcommand("doctor", new DoctorCommand(console));

@@ -1,6 +1,7 @@
 package headgate.app.console;
 
 import java.io.PrintStream;
+import java.nio.file.Path;
 import java.util.Map;
 
 /**
@@ -11,8 +12,9 @@ import java.util.Map;
  * @param err complaints and progress; UTF-8
  * @param colour true if the results go to a terminal that wants colour
  * @param environment the environment variables
+ * @param home the folder that the program was installed to
  */
-public record Console(PrintStream out, PrintStream err, boolean colour, Map<String, String> environment) {
+public record Console(PrintStream out, PrintStream err, boolean colour, Map<String, String> environment, Path home) {
 
     /** Copies the environment. */
     public Console {

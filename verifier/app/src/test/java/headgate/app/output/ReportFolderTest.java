@@ -103,6 +103,18 @@ class ReportFolderTest {
         assertThat(real.resolve("report.json")).hasContent("1");
     }
 
+    @Test
+    void samplesThatTheUserChangedStay(@TempDir Path home) throws IOException {
+        Path from = Files.createDirectory(home.resolve("demo"));
+        Files.writeString(from.resolve("a.json"), "1");
+        Files.writeString(from.resolve("b.json"), "1");
+        Path to = Files.createDirectory(home.resolve("files"));
+        Files.writeString(to.resolve("a.json"), "changed");
+        SampleFiles.copyMissing(from, to);
+        assertThat(to.resolve("a.json")).hasContent("changed");
+        assertThat(to.resolve("b.json")).hasContent("1");
+    }
+
     private static List<String> names(Path folder) throws IOException {
         try (Stream<Path> all = Files.list(folder)) {
             return all.map(each -> each.getFileName().toString()).sorted().toList();
