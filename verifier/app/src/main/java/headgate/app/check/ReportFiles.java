@@ -1,5 +1,6 @@
 package headgate.app.check;
 
+import headgate.verifier.report.html.HtmlReport;
 import headgate.verifier.report.json.JsonReport;
 import java.nio.charset.StandardCharsets;
 import java.util.SortedMap;
@@ -19,6 +20,7 @@ public final class ReportFiles {
      */
     public static SortedMap<String, byte[]> of(Checked checked, boolean trace) {
         SortedMap<String, byte[]> files = new TreeMap<>();
+        files.put("report.html", HtmlReport.of(checked.report()).getBytes(StandardCharsets.UTF_8));
         files.put("report.json", JsonReport.of(checked.report()).getBytes(StandardCharsets.UTF_8));
         if (trace) {
             checked.transcript().ifPresent(bytes -> files.put(Checked.TRANSCRIPT, bytes));

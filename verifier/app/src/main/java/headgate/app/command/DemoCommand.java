@@ -12,6 +12,7 @@ import headgate.app.console.ExitCode;
 import headgate.app.console.Paint;
 import headgate.app.console.RefusedInputException;
 import headgate.app.output.ReportFolder;
+import headgate.app.output.SampleFiles;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -62,6 +63,7 @@ final class DemoCommand implements Callable<Integer> {
             throw new RefusedInputException(Complaint.about(
                     files.toString(), "the sample files are not there.", "Start the program by its launcher."));
         }
+        SampleFiles.copyMissing(files, out.resolve(SAMPLES));
         List<Shown> shown = DemoCase.ALL.stream().map(each -> show(each, files)).toList();
         ExitCode end = shown.stream().allMatch(Shown::asExpected) ? ExitCode.FITS : ExitCode.FAULT;
         if (output.json) {
