@@ -112,6 +112,16 @@ public final class Fields {
     }
 
     /**
+     * Reads a list of plain numbers of one length.
+     *
+     * @param name the field's name
+     * @return the numbers
+     */
+    public List<Double> numbers(String name) {
+        return pair(name);
+    }
+
+    /**
      * Reads an interval of lengths onto the grid.
      *
      * @param name the field's name

@@ -13,6 +13,7 @@ public sealed interface Form
                 QuantityForm,
                 TermForm,
                 TextForm,
+                TupleForm,
                 WordForm {
 
     /**

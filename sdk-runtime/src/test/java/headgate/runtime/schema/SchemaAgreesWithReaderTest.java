@@ -6,7 +6,6 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
-import headgate.runtime.form.FileKind;
 import headgate.runtime.origin.FileProblem;
 import headgate.runtime.origin.InvalidFileException;
 import headgate.runtime.text.LocatedJson;
@@ -44,11 +43,11 @@ class SchemaAgreesWithReaderTest {
     private static final Set<FileProblem.Sort> READER_ONLY =
             EnumSet.of(FileProblem.Sort.RANGE, FileProblem.Sort.TWICE, FileProblem.Sort.UNSEEN, FileProblem.Sort.RULE);
 
-    static Stream<FileKind<?>> kinds() {
+    static Stream<Kinds.Subject> kinds() {
         return Kinds.all().stream();
     }
 
-    static String full(FileKind<?> kind) throws IOException {
+    static String full(Kinds.Subject kind) throws IOException {
         String name = "/headgate/formats/" + kind.name() + "-1-full.json";
         try (InputStream in = SchemaAgreesWithReaderTest.class.getResourceAsStream(name)) {
             return new String(Objects.requireNonNull(in, name).readAllBytes(), StandardCharsets.UTF_8);
@@ -59,33 +58,24 @@ class SchemaAgreesWithReaderTest {
         return SourceFile.of("mutant.json", text.getBytes(StandardCharsets.UTF_8));
     }
 
-    private static List<FileProblem> problems(FileKind<?> kind, String text) {
-        try {
-            kind.read(source(text));
-            return List.of();
-        } catch (InvalidFileException refused) {
-            return refused.problems();
-        }
-    }
-
     @ParameterizedTest
     @MethodSource("kinds")
-    void mutantsAreJudgedAlike(FileKind<?> kind) throws IOException, InvalidFileException {
+    void mutantsAreJudgedAlike(Kinds.Subject kind) throws IOException, InvalidFileException {
         judge(kind, MUTANTS);
     }
 
     @ParameterizedTest
     @MethodSource("kinds")
     @Tag("deep")
-    void manyMutantsAreJudgedAlike(FileKind<?> kind) throws IOException, InvalidFileException {
+    void manyMutantsAreJudgedAlike(Kinds.Subject kind) throws IOException, InvalidFileException {
         judge(kind, MANY_MUTANTS);
     }
 
-    private static void judge(FileKind<?> kind, int mutants) throws IOException, InvalidFileException {
+    private static void judge(Kinds.Subject kind, int mutants) throws IOException, InvalidFileException {
         SchemaRegistry registry = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
         Schema schema = registry.getSchema(SchemaText.of(kind));
         String right = full(kind);
-        assertThat(problems(kind, right)).isEmpty();
+        assertThat(kind.problems(right)).isEmpty();
         assertThat(schema.validate(right, InputFormat.JSON)).isEmpty();
 
         Node root = LocatedJson.read(source(right), new ArrayList<>());
@@ -101,7 +91,7 @@ class SchemaAgreesWithReaderTest {
             }
             slips.merge(slip, 1, Integer::sum);
             String text = mutant.text();
-            List<FileProblem> problems = problems(kind, text);
+            List<FileProblem> problems = kind.problems(text);
             List<?> refusals = schema.validate(text, InputFormat.JSON);
             String about =
                     kind.name() + " seed " + seed + " (" + slip + "): reader " + problems + ", schema " + refusals;

@@ -5,7 +5,6 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import headgate.runtime.form.CountForm;
-import headgate.runtime.form.FileKind;
 import headgate.runtime.form.FlagForm;
 import headgate.runtime.form.Form;
 import headgate.runtime.form.ListForm;
@@ -15,6 +14,7 @@ import headgate.runtime.form.PairForm;
 import headgate.runtime.form.QuantityForm;
 import headgate.runtime.form.TermForm;
 import headgate.runtime.form.TextForm;
+import headgate.runtime.form.TupleForm;
 import headgate.runtime.form.WordForm;
 import headgate.runtime.quantity.WrittenUnit;
 import java.io.IOException;
@@ -62,7 +62,7 @@ final class SchemaText {
         }
     }
 
-    static String of(FileKind<?> kind) {
+    static String of(Kinds.Subject kind) {
         StringWriter text = new StringWriter();
         DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
         DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
@@ -109,7 +109,9 @@ final class SchemaText {
             describe("a list", help);
             out.writeStringField("type", "array");
             out.writeNumberField("minItems", list.least());
-            out.writeNumberField("maxItems", list.most());
+            if (list.most() < Integer.MAX_VALUE) {
+                out.writeNumberField("maxItems", list.most());
+            }
             out.writeFieldName("items");
             form(list.item(), list.item() instanceof ObjectForm item ? item.help() : "");
         } else if (form instanceof PairForm pair) {
@@ -145,6 +147,13 @@ final class SchemaText {
             out.writeStringField("type", "string");
             out.writeStringField("pattern", TermForm.PATTERN);
             strings("examples", term.known());
+        } else if (form instanceof TupleForm tuple) {
+            describe("a list of numbers", help);
+            out.writeStringField("type", "array");
+            out.writeNumberField("minItems", tuple.size());
+            out.writeNumberField("maxItems", tuple.size());
+            out.writeFieldName("items");
+            form(tuple.item(), "");
         } else if (form instanceof WordForm word) {
             describe("a word", help);
             strings("enum", word.words());
