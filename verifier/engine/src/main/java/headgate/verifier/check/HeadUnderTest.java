@@ -23,8 +23,10 @@ public record HeadUnderTest(PackageFacts facts, Run run) {
          *
          * @param sheet what it says of itself
          * @param answers where to ask it
+         * @param again where to ask another instance of it, in another process, that remembers nothing of what the
+         *     first was asked; empty if there is none
          */
-        record Answering(HeadSheet sheet, HeadAnswers answers) implements Run {}
+        record Answering(HeadSheet sheet, HeadAnswers answers, Optional<HeadAnswers> again) implements Run {}
 
         /**
          * It broke before it gave its sheet.
@@ -61,6 +63,11 @@ public record HeadUnderTest(PackageFacts facts, Run run) {
         return run instanceof Run.Answering answering ? Optional.of(answering.answers()) : Optional.empty();
     }
 
+    /** {@return where to ask another instance of it, or empty if there is none} */
+    public Optional<HeadAnswers> again() {
+        return run instanceof Run.Answering answering ? answering.again() : Optional.empty();
+    }
+
     /**
      * Changes the sheet, if there is one; the answers stay.
      *
@@ -69,7 +76,9 @@ public record HeadUnderTest(PackageFacts facts, Run run) {
      */
     public HeadUnderTest withSheet(UnaryOperator<HeadSheet> change) {
         return run instanceof Run.Answering answering
-                ? new HeadUnderTest(facts, new Run.Answering(change.apply(answering.sheet()), answering.answers()))
+                ? new HeadUnderTest(
+                        facts,
+                        new Run.Answering(change.apply(answering.sheet()), answering.answers(), answering.again()))
                 : this;
     }
 }

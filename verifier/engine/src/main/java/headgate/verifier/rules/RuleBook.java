@@ -1,8 +1,18 @@
 package headgate.verifier.rules;
 
 import headgate.verifier.check.Rule;
+import headgate.verifier.rules.behaviour.Accepts;
+import headgate.verifier.rules.behaviour.ActionTimeHolds;
+import headgate.verifier.rules.behaviour.Aims;
 import headgate.verifier.rules.behaviour.Answers;
+import headgate.verifier.rules.behaviour.ContactLabels;
+import headgate.verifier.rules.behaviour.DeclaredDepth;
+import headgate.verifier.rules.behaviour.GoesWithGround;
 import headgate.verifier.rules.behaviour.OneKind;
+import headgate.verifier.rules.behaviour.Pure;
+import headgate.verifier.rules.behaviour.ReturnsReady;
+import headgate.verifier.rules.behaviour.StaysInReach;
+import headgate.verifier.rules.behaviour.Total;
 import headgate.verifier.rules.clearance.ArmToArm;
 import headgate.verifier.rules.clearance.WorkHeightExists;
 import headgate.verifier.rules.mount.BoltsHold;
@@ -32,7 +42,19 @@ public final class RuleBook {
 
     private static final List<Rule> PACKAGE = List.of(new Manifest(), new SelfContained());
 
-    private static final List<Rule> BEHAVIOUR = List.of(new Answers(), new OneKind());
+    private static final List<Rule> BEHAVIOUR = List.of(
+            new Answers(),
+            new OneKind(),
+            new Total(),
+            new Accepts(),
+            new Pure(),
+            new ActionTimeHolds(),
+            new StaysInReach(),
+            new Aims(),
+            new GoesWithGround(),
+            new ContactLabels(),
+            new ReturnsReady(),
+            new DeclaredDepth());
 
     private static final List<Rule> PLAN = List.of(new OperationMatches(), new WorkRangeHolds());
 

@@ -61,18 +61,22 @@ public final class CheckSession {
     }
 
     /**
-     * Checks. The head's process starts first, since a virtual machine takes longer to start than the files to read; it
-     * is given the head only once the static stage has passed it.
+     * Checks. Two processes start first, one to ask and one to ask again, since a virtual machine takes longer to start
+     * than the files to read; they are given the head only once the static stage has passed it.
      *
      * @param input the files
      * @return the judgement, or what is wrong with the files
      */
     public CheckResult check(CheckInput input) {
-        try (HeadProcess process = HeadProcess.open(limits)) {
+        try (HeadProcess process = HeadProcess.open(limits);
+                HeadProcess again = HeadProcess.open(limits)) {
             List<FileProblem> problems = new ArrayList<>();
             Inspection inspection = HeadPackage.inspect(input.head());
             if (inspection instanceof Inspection.Inspected inspected) {
-                runnable(inspected).ifPresent(process::load);
+                runnable(inspected).ifPresent(jar -> {
+                    process.load(jar);
+                    again.load(jar);
+                });
             } else if (inspection instanceof Inspection.NotAJar notAJar) {
                 problems.add(new FileProblem(
                         Place.ofFile(input.head().toString()), "", notAJar.message(), "the JAR of a head", ""));
@@ -86,17 +90,18 @@ public final class CheckSession {
                     || policy == null) {
                 return new CheckResult.Refused(problems);
             }
-            return judge(inspected, process, carriage, plan, policy);
+            return judge(inspected, process, again, carriage, plan, policy);
         }
     }
 
     private CheckResult judge(
             Inspection.Inspected inspected,
             HeadProcess process,
+            HeadProcess again,
             Loaded<Carriage> carriage,
             Loaded<CropPlan> plan,
             Loaded<Policy> policy) {
-        HeadUnderTest head = new HeadUnderTest(inspected.facts(), run(inspected, process));
+        HeadUnderTest head = new HeadUnderTest(inspected.facts(), run(inspected, process, again));
         Judgement judgement = new Judge(RuleBook.all()).judge(Case.ofOneHead(head, carriage, plan, policy));
         return new CheckResult.Judged(
                 judgement,
@@ -112,16 +117,19 @@ public final class CheckSession {
         return objected && staticStage == StaticStage.BINDING ? Optional.empty() : inspected.clean();
     }
 
-    private Run run(Inspection.Inspected inspected, HeadProcess process) {
+    private Run run(Inspection.Inspected inspected, HeadProcess process, HeadProcess again) {
         if (runnable(inspected).isEmpty()) {
             return new Run.NotRun("the package rules object to it");
         }
-        HeadStart start = process.await();
-        if (start instanceof HeadStart.Running running) {
+        HeadStart first = process.await();
+        HeadStart second = again.await();
+        if (first instanceof HeadStart.Running running && second instanceof HeadStart.Running other) {
             MemoAnswers memo = new MemoAnswers(running.head());
-            return new Run.Answering(memo.sheet(), memo);
+            return new Run.Answering(memo.sheet(), memo, Optional.of(new MemoAnswers(other.head())));
         }
-        return new Run.Broke(((HeadStart.Refused) start).fault());
+        // A head that starts only sometimes does not start.
+        HeadStart broken = first instanceof HeadStart.Running ? second : first;
+        return new Run.Broke(((HeadStart.Refused) broken).fault());
     }
 
     private static Loaded<Policy> policy(Optional<Path> file) throws InvalidFileException {

@@ -64,8 +64,13 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Cases {
 
-    /** Time of each of the three phases of the default action, s. */
+    /** Time of approach, soil and return of the default action, s. */
     public static final double PHASE_TIME = 0.5;
+
+    /** How far over the ground the tool comes over the plant, m. */
+    private static final double OVER_GROUND = 0.01;
+
+    private static final Outline TREATED = Outline.insideDisc(new Point(0, 0), 0.02, 8);
 
     private UnaryOperator<PackageFacts> facts = UnaryOperator.identity();
     private UnaryOperator<HeadSheet.Builder> sheet = UnaryOperator.identity();
@@ -461,9 +466,18 @@ public final class Cases {
         HeadSheet made = sheet.apply(planting ? planterSheet() : weederSheet()).build();
         Function<LatticeSpotTask, SpotAnswer> answers =
                 answer != null ? answer : task -> new SpotAnswer.Answered(action(made, task, PHASE_TIME));
-        HeadUnderTest.Run outcome =
-                run != null ? run.apply(made) : new HeadUnderTest.Run.Answering(made, FakeHead.spot(made, answers));
+        HeadUnderTest.Run outcome = run != null ? run.apply(made) : answering(FakeHead.spot(made, answers));
         return new HeadUnderTest(facts.apply(facts()), outcome);
+    }
+
+    /**
+     * A head that answers, and whose other instance is asked in the same way.
+     *
+     * @param head the head
+     * @return what came of running it
+     */
+    public static HeadUnderTest.Run answering(FakeHead head) {
+        return new HeadUnderTest.Run.Answering(head.sheet(), head, Optional.of(head));
     }
 
     /**
@@ -472,42 +486,48 @@ public final class Cases {
      *
      * @param sheet the head's sheet
      * @param task the task
-     * @param phaseTime how long each of the three phases takes, s
+     * @param phaseTime how long approach, soil and return take each, s; half of the time in the soil goes down
      * @return the action
      */
     public static Action action(HeadSheet sheet, LatticeSpotTask task, double phaseTime) {
-        Point3 in = along(task, phaseTime, sheet.workRange().depth().most());
-        Point3 out = along(task, 2 * phaseTime, sheet.workRange().depth().most());
-        if (!sheet.reach().contains(in) || !sheet.reach().contains(out)) {
+        Point3 over = along(task, phaseTime, OVER_GROUND);
+        Point3 in = along(task, 1.5 * phaseTime, -sheet.workRange().depth().most());
+        Point3 out = along(task, 2 * phaseTime, OVER_GROUND);
+        if (!sheet.reach().contains(over)
+                || !sheet.reach().contains(in)
+                || !sheet.reach().contains(out)) {
             return Action.decline("the plant is not in reach while the tool is in the soil");
         }
         return Action.of(
-                Phase.named("approach")
-                        .lasting(phaseTime)
-                        .endingAt(in)
-                        .in(PostureName.WORK)
-                        .touching(Contact.FREE)
+                phase("approach", phaseTime, over, Contact.CANOPY).build(),
+                phase("insert", phaseTime / 2, in, Contact.SOIL)
+                        .treating(TREATED)
                         .build(),
-                Phase.named("grip")
-                        .lasting(phaseTime)
-                        .endingAt(out)
-                        .in(PostureName.WORK)
-                        .touching(Contact.SOIL)
-                        .treating(Outline.insideDisc(new Point(0, 0), 0.02, 8))
+                phase("draw", phaseTime / 2, out, Contact.SOIL)
+                        .treating(TREATED)
                         .build(),
-                Phase.named("return")
-                        .lasting(phaseTime)
-                        .endingAt(sheet.readyToolPoint())
-                        .in(PostureName.WORK)
-                        .touching(Contact.FREE)
+                phase("return", phaseTime, sheet.readyToolPoint(), Contact.CANOPY)
                         .build());
     }
 
-    private static Point3 along(LatticeSpotTask task, double time, double depth) {
+    /**
+     * Begins a phase in the working posture.
+     *
+     * @param name its name
+     * @param time its duration, s
+     * @param to where it ends, head frame
+     * @param contact what it touches
+     * @return the builder
+     */
+    public static Phase.Builder phase(String name, double time, Point3 to, Contact contact) {
+        return Phase.named(name).lasting(time).endingAt(to).in(PostureName.WORK).touching(contact);
+    }
+
+    private static Point3 along(LatticeSpotTask task, double time, double height) {
         return Point3.ofMetres(
                 task.position().xMetres() + task.groundVelocity().xMetresPerSecond() * time,
                 task.position().yMetres() + task.groundVelocity().yMetresPerSecond() * time,
-                task.position().zMetres() - depth);
+                task.position().zMetres() + height);
     }
 
     /** {@return what the package of the default head says} */
@@ -560,7 +580,7 @@ public final class Cases {
                         .plantHeight(Range.of(0.04, 0.12))
                         .soils(SoilClass.FINE, SoilClass.MEDIUM)
                         .moisture(Range.of(0.08, 0.4))
-                        .depth(Range.of(0.02, 0.06))
+                        .depth(Range.of(0.02, 0.04))
                         .build());
     }
 

@@ -3,6 +3,7 @@ package headgate.verifier.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import headgate.api.answer.Action;
+import headgate.api.answer.Phase;
 import headgate.api.shape.Interval;
 import headgate.api.shape.Point3;
 import headgate.api.task.Velocity;
@@ -44,8 +45,14 @@ class CasesTest {
 
         Action action = ((SpotAnswer.Answered) head.answers().orElseThrow().act(task)).action();
 
-        // 0.2 m/s for 0.5 s and for 1.0 s, and 0.02 m into the soil.
-        assertThat(action.phases().get(0).toolPoint()).isEqualTo(Point3.ofMetres(0.3, 0.0, -0.52));
-        assertThat(action.phases().get(1).toolPoint()).isEqualTo(Point3.ofMetres(0.2, 0.0, -0.52));
+        // 0.2 m/s for 0.5 s, 0.75 s and 1.0 s; 0.01 m over the ground, 0.02 m in it, and out again.
+        assertThat(action.phases())
+                .extracting(Phase::toolPoint)
+                .containsExactly(
+                        Point3.ofMetres(0.3, 0.0, -0.49),
+                        Point3.ofMetres(0.25, 0.0, -0.52),
+                        Point3.ofMetres(0.2, 0.0, -0.49),
+                        Point3.ofMetres(0.25, 0.0, -0.2));
+        assertThat(action.duration()).isEqualTo(1.5);
     }
 }

@@ -12,7 +12,6 @@ import headgate.runtime.answers.SpotAnswer;
 import headgate.verifier.check.Cases;
 import headgate.verifier.check.FakeHead;
 import headgate.verifier.check.Finding;
-import headgate.verifier.check.HeadUnderTest;
 import headgate.verifier.check.NeverFinds;
 import headgate.verifier.check.Outcome;
 import java.util.List;
@@ -31,8 +30,8 @@ class OneKindTest {
     @Test
     void failsAContinuousHeadWithAnActionTime() {
         Finding finding = only(Cases.weeding()
-                .run(sheet -> new HeadUnderTest.Run.Answering(
-                        sheet, FakeHead.continuous(sheet, t -> new RowAnswer.Answered(Engagement.decline("rest"))))));
+                .run(sheet -> Cases.answering(
+                        FakeHead.continuous(sheet, t -> new RowAnswer.Answered(Engagement.decline("rest"))))));
 
         assertThat(finding.outcome()).isEqualTo(Outcome.FAIL);
         assertThat(finding.message()).endsWith("leave it out.");
@@ -43,7 +42,7 @@ class OneKindTest {
             value = HeadKind.class,
             names = {"BOTH", "NEITHER"})
     void failsAHeadOfBothKindsOrNone(HeadKind kind) {
-        Finding finding = only(Cases.weeding().run(sheet -> new HeadUnderTest.Run.Answering(sheet, of(kind, sheet))));
+        Finding finding = only(Cases.weeding().run(sheet -> Cases.answering(of(kind, sheet))));
 
         assertThat(finding.outcome()).isEqualTo(Outcome.FAIL);
     }

@@ -76,7 +76,7 @@ class WorkRangeHoldsTest {
 
         assertThat(findings)
                 .extracting(Finding::message)
-                .containsExactly("The plan's planting depth is 70 mm, but the head is made for 20 mm to 60 mm.");
+                .containsExactly("The plan's planting depth is 70 mm, but the head is made for 20 mm to 40 mm.");
     }
 
     @Test

@@ -1,0 +1,138 @@
+package headgate.verifier.rules.behaviour;
+
+import headgate.api.shape.Interval;
+import headgate.runtime.answers.HeadAnswers;
+import headgate.runtime.answers.HeadKind;
+import headgate.verifier.behaviour.Behaviour;
+import headgate.verifier.behaviour.Facing;
+import headgate.verifier.behaviour.ProbeRun;
+import headgate.verifier.behaviour.ProbeSetting;
+import headgate.verifier.behaviour.RowBehaviour;
+import headgate.verifier.behaviour.Tally;
+import headgate.verifier.behaviour.Trait;
+import headgate.verifier.check.Case;
+import headgate.verifier.check.Finding;
+import headgate.verifier.check.FittedHead;
+import headgate.verifier.check.Outcome;
+import headgate.verifier.check.RuleInfo;
+import headgate.verifier.setup.Setup;
+import headgate.verifier.setup.Station;
+import headgate.verifier.setup.WorkHeight;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** How rules on behaviour look at a head: the probes that the case calls for, and a finding for each trait broken. */
+final class Examination {
+
+    private Examination() {}
+
+    /**
+     * Looks for traits that one run of probes can show.
+     *
+     * @param subject the case
+     * @param rule the rule that looks
+     * @param first a trait
+     * @param more more traits
+     * @return for each head one finding a trait that is broken, or one that says that all are kept
+     */
+    static List<Finding> of(Case subject, RuleInfo rule, Trait first, Trait... more) {
+        Set<Trait> traits = EnumSet.of(first, more);
+        return FittedHead.each(subject, rule, fitted -> findings(rule, fitted, traits, tallies(subject, fitted)));
+    }
+
+    /**
+     * Turns tallies into findings.
+     *
+     * @param rule the rule that looked
+     * @param fitted the head
+     * @param traits the traits that the rule is about
+     * @param tallies what was found, for these and perhaps other traits
+     * @return one finding a trait that is broken, or one that says that all are kept
+     */
+    static List<Finding> findings(RuleInfo rule, FittedHead fitted, Set<Trait> traits, List<Tally> tallies) {
+        List<Tally> ours =
+                tallies.stream().filter(t -> traits.contains(t.trait())).toList();
+        if (ours.isEmpty()) {
+            return List.of(Finding.notApplicable(
+                    rule, fitted.label(), "A " + kind(fitted) + " head owes nothing of the kind."));
+        }
+        List<Finding> broken = ours.stream()
+                .filter(t -> t.broken() > 0)
+                .map(t -> broken(rule, fitted, t))
+                .toList();
+        if (!broken.isEmpty()) {
+            return broken;
+        }
+        long examined = ours.stream().mapToLong(Tally::examined).sum();
+        if (examined == 0) {
+            return List.of(Finding.undecided(
+                    rule,
+                    fitted.label(),
+                    "Nothing could be looked at: the head acted on none of the tasks that lie in its own work range."));
+        }
+        return List.of(Finding.of(rule, fitted.label()).examined(examined).end(Outcome.PASS, kept(ours) + "."));
+    }
+
+    private static String kept(List<Tally> tallies) {
+        String text = tallies.stream()
+                .map(t -> t.trait().sentence() + " (looked at " + t.examined() + " times)")
+                .collect(Collectors.joining("; "));
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
+    private static Finding broken(RuleInfo rule, FittedHead fitted, Tally tally) {
+        return Finding.of(rule, fitted.label() + ", " + tally.trait().id())
+                .examined(tally.examined())
+                .end(
+                        Outcome.FAIL,
+                        "Broken " + tally.broken() + " times in " + tally.examined() + ": "
+                                + tally.first().get(0).report() + ".");
+    }
+
+    private static String kind(FittedHead fitted) {
+        return isSpot(fitted) ? "spot" : "continuous";
+    }
+
+    static boolean isSpot(FittedHead fitted) {
+        return fitted.head().answers().orElseThrow().kind() == HeadKind.SPOT;
+    }
+
+    private static List<Tally> tallies(Case subject, FittedHead fitted) {
+        HeadAnswers answers = fitted.head().answers().orElseThrow();
+        ProbeSetting setting = setting(subject, fitted);
+        return isSpot(fitted)
+                ? Behaviour.examine(ProbeRun.ask(fitted.sheet(), answers, setting))
+                : RowBehaviour.examine(fitted.sheet(), answers, answers, setting);
+    }
+
+    /**
+     * Where the case calls for probes: at the mount height that the plan's set-up gives, with the ground at its lowest
+     * and its highest; the highest mount height of the stations, since from there the tool reaches least deep.
+     */
+    static ProbeSetting setting(Case subject, FittedHead fitted) {
+        ProbeSetting alone = ProbeSetting.alone(fitted.sheet());
+        List<Facing> facings = List.of(fitted.turned() ? Facing.TURNED : Facing.FORWARD);
+        Interval ground = Setup.of(subject).stations().stream()
+                .filter(s -> s.head().equals(fitted.head()) && s.turned() == fitted.turned())
+                .map(Station::height)
+                .flatMap(h -> ground(h).stream())
+                .reduce(Interval::hull)
+                .orElse(alone.ground());
+        long canopy = Math.round(subject.plan().value().crop().canopyHeight() * 1e6);
+        return new ProbeSetting(ground, canopy, facings, ProbeSetting.USUAL_SEQUENCE);
+    }
+
+    private static Collection<Interval> ground(WorkHeight height) {
+        List<Interval> result = new ArrayList<>();
+        Optional<Interval> allowed = height.allowed();
+        allowed.ifPresent(h ->
+                result.add(new Interval(-(h.most() + height.groundMotion()), -(h.most() - height.groundMotion()))));
+        return result;
+    }
+}
