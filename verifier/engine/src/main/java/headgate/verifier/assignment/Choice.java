@@ -1,0 +1,45 @@
+package headgate.verifier.assignment;
+
+import headgate.api.shape.Interval;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One thing that a slider can do.
+ *
+ * @param stance what it fills meanwhile: an index into what the pitch knows of the slider
+ * @param firstLane the first lane that it serves, from 0; of no meaning if it serves none
+ * @param lanes how many lanes it serves, from the first on; 0 if none that count
+ * @param allowed where its mount may be set, micrometres; in ascending order, disjoint, closed, not empty
+ * @param cover the set-points from which it covers all of its lanes, micrometres; empty if it covers nothing
+ * @param preferred where it would be set if it were alone, micrometres
+ */
+public record Choice(
+        int stance, int firstLane, int lanes, List<Interval> allowed, Optional<Interval> cover, long preferred) {
+
+    /** Copies the list. */
+    public Choice {
+        allowed = List.copyOf(allowed);
+    }
+
+    /**
+     * How far the lanes can lie inside what the slider covers, at the best set-point that is allowed.
+     *
+     * @return micrometres; less than 0 if no set-point covers them; empty if it covers nothing
+     */
+    public Optional<Long> mostCover() {
+        return cover.map(c -> allowed.stream()
+                .mapToLong(a -> {
+                    long middle = Math.floorDiv(c.least() + c.most(), 2L);
+                    long at = Math.max(a.least(), Math.min(a.most(), middle));
+                    return Math.min(at - c.least(), c.most() - at);
+                })
+                .max()
+                .orElse(Long.MIN_VALUE));
+    }
+
+    /** {@return true if it serves this lane} */
+    boolean serves(int lane) {
+        return lanes > 0 && firstLane <= lane && lane < firstLane + lanes;
+    }
+}
