@@ -13,7 +13,7 @@ import java.util.function.UnaryOperator;
  * @param carriage the carriage
  * @param plan the crop plan
  * @param policy the limits
- * @param mountings which head may be used on which arm; arms that the plan does not need stay empty
+ * @param mountings which head is or may be on which arm; several for one arm are alternatives
  */
 public record Case(Loaded<Carriage> carriage, Loaded<CropPlan> plan, Loaded<Policy> policy, List<Mounting> mountings) {
 
@@ -23,8 +23,47 @@ public record Case(Loaded<Carriage> carriage, Loaded<CropPlan> plan, Loaded<Poli
      * @param armId the arm
      * @param head the head
      * @param turned true if it is fitted turned by 180 degrees about the vertical axis
+     * @param duty what it is there for
      */
-    public record Mounting(String armId, HeadUnderTest head, boolean turned) {}
+    public record Mounting(String armId, HeadUnderTest head, boolean turned, Duty duty) {
+
+        /**
+         * A head that may be fitted to an arm if the plan needs it.
+         *
+         * @param armId the arm
+         * @param head the head
+         * @param turned true if it is turned
+         */
+        public Mounting(String armId, HeadUnderTest head, boolean turned) {
+            this(armId, head, turned, new Duty.AsNeeded());
+        }
+    }
+
+    /** What a head is on an arm for. */
+    public sealed interface Duty {
+
+        /** It is fitted only if the plan needs the arm; otherwise the arm stays empty. */
+        record AsNeeded() implements Duty {}
+
+        /** It is fitted. It works where that is best, or waits lifted. */
+        record Fitted() implements Duty {}
+
+        /**
+         * It is fitted and works on these lanes.
+         *
+         * @param numbers their numbers, ascending, one next to the other
+         */
+        record OnLanes(List<Integer> numbers) implements Duty {
+
+            /** Copies the list. */
+            public OnLanes {
+                numbers = List.copyOf(numbers);
+            }
+        }
+
+        /** It is fitted and waits lifted. */
+        record Waits() implements Duty {}
+    }
 
     /** Copies the list. */
     public Case {
@@ -77,6 +116,16 @@ public record Case(Loaded<Carriage> carriage, Loaded<CropPlan> plan, Loaded<Poli
     }
 
     /**
+     * Changes which head is on which arm.
+     *
+     * @param changed the mountings
+     * @return the changed case
+     */
+    public Case withMountings(List<Mounting> changed) {
+        return new Case(carriage, plan, policy, changed);
+    }
+
+    /**
      * Changes every head of one id.
      *
      * @param headId the id
@@ -97,7 +146,7 @@ public record Case(Loaded<Carriage> carriage, Loaded<CropPlan> plan, Loaded<Poli
                             if (changed[0] == null) {
                                 changed[0] = change.apply(m.head());
                             }
-                            return new Mounting(m.armId(), changed[0], m.turned());
+                            return new Mounting(m.armId(), changed[0], m.turned(), m.duty());
                         })
                         .toList());
     }

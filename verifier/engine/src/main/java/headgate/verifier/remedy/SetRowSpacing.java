@@ -7,16 +7,26 @@ import java.math.RoundingMode;
 import java.util.Map;
 
 /**
- * Grow the crop at another row spacing, so that neighbouring arms on one beam stand further apart.
+ * Grow the crop at another row spacing, for instance so that neighbouring arms on one beam stand further apart.
  *
  * @param spacing distance from row to row, m; shown and applied rounded up to a tenth of a millimetre
- * @param pitch the distance between neighbouring mounts on one beam that this gives, m
+ * @param pitch the distance between neighbouring mounts on one beam that this gives, m; 0 if it is not about that
  */
 public record SetRowSpacing(double spacing, double pitch) implements Edit {
 
     /** Rounds up, so that whoever sets the spacing that is shown is safe. */
     public SetRowSpacing {
         spacing = Dimension.LENGTH.rounded(spacing, RoundingMode.CEILING);
+    }
+
+    /**
+     * A spacing that the arms can be set to.
+     *
+     * @param spacing distance from row to row, m
+     * @return the change
+     */
+    public static SetRowSpacing to(double spacing) {
+        return new SetRowSpacing(spacing, 0);
     }
 
     @Override
@@ -26,6 +36,9 @@ public record SetRowSpacing(double spacing, double pitch) implements Edit {
 
     @Override
     public String text() {
+        if (pitch == 0) {
+            return "work rows that are " + Dimension.LENGTH.text(spacing, RoundingMode.CEILING) + " apart";
+        }
         return "set neighbouring arms at least " + Dimension.LENGTH.text(pitch, RoundingMode.CEILING)
                 + " apart, which is a row spacing of at least "
                 + Dimension.LENGTH.text(spacing, RoundingMode.CEILING);
@@ -38,6 +51,6 @@ public record SetRowSpacing(double spacing, double pitch) implements Edit {
 
     @Override
     public Map<String, Object> figures() {
-        return Map.of("spacing", spacing, "pitch", pitch);
+        return pitch == 0 ? Map.of("spacing", spacing) : Map.of("spacing", spacing, "pitch", pitch);
     }
 }

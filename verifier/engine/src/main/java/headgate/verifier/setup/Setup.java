@@ -1,29 +1,39 @@
 package headgate.verifier.setup;
 
-import headgate.api.shape.Point;
-import headgate.api.sheet.HeadSheet;
-import headgate.runtime.carriage.Arm;
-import headgate.runtime.carriage.Carriage;
 import headgate.verifier.check.Case;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.lang.ref.WeakReference;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 
 /**
  * The set-up of a case.
  *
  * @param lanes the lanes of the plan, from the right to the left
  * @param stations the arms at work, from the right to the left; empty if not every lane can have an arm
+ * @param waiting the arms that carry a head and wait lifted, from the right to the left
+ * @param empty the arms without a head, from the right to the left
+ * @param margin how much further apart the arms are than they must be, or how far each lane lies inside what its head
+ *     reaches if that is less, micrometres; less than 0 if no set-up keeps every arm off its neighbours; empty if nothing
+ *     limits it or there is no set-up
  */
-public record Setup(List<Lane> lanes, List<Station> stations) {
+public record Setup(
+        List<Lane> lanes, List<Station> stations, List<Station> waiting, List<EmptyArm> empty, Optional<Long> margin) {
+
+    /**
+     * The set-up that was made last. Rules ask for the set-up of one case one after the other; it depends on the case
+     * alone, so remembering it changes nothing but the time.
+     */
+    private static final AtomicReference<Made> LAST = new AtomicReference<>();
+
+    private record Made(WeakReference<Case> subject, Setup setup) {}
 
     /** Copies the lists. */
     public Setup {
         lanes = List.copyOf(lanes);
         stations = List.copyOf(stations);
+        waiting = List.copyOf(waiting);
+        empty = List.copyOf(empty);
     }
 
     /**
@@ -33,35 +43,17 @@ public record Setup(List<Lane> lanes, List<Station> stations) {
      * @return the set-up
      */
     public static Setup of(Case subject) {
-        Carriage carriage = subject.carriage().value();
-        List<Lane> lanes = Lane.of(subject.plan().value());
-        Map<String, Case.Mounting> byArm = new LinkedHashMap<>();
-        subject.mountings().stream().filter(m -> m.head().sheet().isPresent()).forEach(m -> byArm.put(m.armId(), m));
-        List<Arm> arms =
-                carriage.arms().stream().filter(a -> byArm.containsKey(a.id())).toList();
-        Optional<Map<Integer, Arm>> choice = ArmChoice.choose(arms, lanes);
-        List<Station> stations = new ArrayList<>();
-        if (choice.isPresent()) {
-            for (Lane lane : lanes) {
-                Arm arm = Objects.requireNonNull(choice.get().get(lane.number()));
-                Case.Mounting mounting = Objects.requireNonNull(byArm.get(arm.id()));
-                stations.add(station(subject, lane, arm, mounting));
-            }
+        Made last = LAST.get();
+        if (last != null && last.subject().refersTo(subject)) {
+            return last.setup();
         }
-        return new Setup(lanes, stations);
+        Setup setup = SetupMaker.make(subject);
+        LAST.set(new Made(new WeakReference<>(subject), setup));
+        return setup;
     }
 
-    private static Station station(Case subject, Lane lane, Arm arm, Case.Mounting mounting) {
-        Carriage carriage = subject.carriage().value();
-        long x = carriage.beam(arm.beam()).orElseThrow().x();
-        HeadSheet sheet = mounting.head().sheet().orElseThrow();
-        return new Station(
-                lane,
-                arm,
-                mounting.head(),
-                sheet,
-                mounting.turned(),
-                new Point(x, lane.y()),
-                WorkHeight.of(carriage, arm, x, lane.y(), sheet, subject.plan().value()));
+    /** {@return true if every lane has an arm} */
+    public boolean servesEveryLane() {
+        return !stations.isEmpty();
     }
 }

@@ -6,11 +6,13 @@ import headgate.api.sheet.HeadSheet;
 import headgate.api.unit.Micrometres;
 import headgate.runtime.carriage.Arm;
 import headgate.verifier.check.HeadUnderTest;
+import java.util.List;
+import java.util.stream.Collectors;
 
 /**
- * An arm at work on a lane, with its head.
+ * An arm with its head, where it is set: at work on a lane or on neighbouring lanes, or waiting lifted.
  *
- * @param lane the lane that it serves
+ * @param lanes the lanes that it serves, from the right to the left; none if it waits lifted
  * @param arm the arm
  * @param head the head
  * @param sheet the head's sheet
@@ -19,7 +21,46 @@ import headgate.verifier.check.HeadUnderTest;
  * @param height the heights at which it can work
  */
 public record Station(
-        Lane lane, Arm arm, HeadUnderTest head, HeadSheet sheet, boolean turned, Point mount, WorkHeight height) {
+        List<Lane> lanes,
+        Arm arm,
+        HeadUnderTest head,
+        HeadSheet sheet,
+        boolean turned,
+        Point mount,
+        WorkHeight height) {
+
+    /** Copies the list. */
+    public Station {
+        lanes = List.copyOf(lanes);
+    }
+
+    /**
+     * The lane that it serves, or the first of them.
+     *
+     * @return the lane
+     * @throws IllegalStateException if it serves none
+     */
+    public Lane lane() {
+        if (lanes.isEmpty()) {
+            throw new IllegalStateException(label() + " and serves no lane");
+        }
+        return lanes.get(0);
+    }
+
+    /** {@return true if it serves a lane} */
+    public boolean isAtWork() {
+        return !lanes.isEmpty();
+    }
+
+    /**
+     * Where the middle of its lane is, as the head sees it.
+     *
+     * @return y in the head frame, micrometres
+     */
+    public long laneOffset() {
+        long offset = lane().y() - mount.y();
+        return turned ? -offset : offset;
+    }
 
     /**
      * The mount heights that the arm takes between work and lifted: from the least height at which it works up to the
@@ -28,9 +69,17 @@ public record Station(
      * @return the heights over level ground, micrometres
      */
     public Interval heights() {
+        return heights(arm, height);
+    }
+
+    static Interval heights(Arm arm, WorkHeight height) {
         long least = height.allowed().map(Interval::least).orElse(arm.lift().least());
-        long overshoot = (long) Math.ceil(arm.liftMotion().overshoot() * Micrometres.PER_METRE);
-        return new Interval(least, arm.lift().most() + overshoot);
+        return new Interval(least, top(arm));
+    }
+
+    /** The highest that a mount gets: the top of its lift, overshoot included, micrometres. */
+    static long top(Arm arm) {
+        return arm.lift().most() + (long) Math.ceil(arm.liftMotion().overshoot() * Micrometres.PER_METRE);
     }
 
     /**
@@ -39,11 +88,19 @@ public record Station(
      * @return the heights over level ground, micrometres
      */
     public Interval workHeights() {
+        return workHeights(arm, height);
+    }
+
+    static Interval workHeights(Arm arm, WorkHeight height) {
         return height.allowed().orElse(Interval.at(arm.lift().least()));
     }
 
-    /** {@return how reports name it: the arm and its lane} */
+    /** {@return how reports name it: the arm and its lanes} */
     public String label() {
-        return "arm " + arm.id() + " on lane " + lane.number();
+        if (lanes.isEmpty()) {
+            return "arm " + arm.id() + ", which waits lifted";
+        }
+        return "arm " + arm.id() + (lanes.size() == 1 ? " on lane " : " on lanes ")
+                + lanes.stream().map(l -> String.valueOf(l.number())).collect(Collectors.joining(" and "));
     }
 }

@@ -1,12 +1,15 @@
 package headgate.verifier.setup;
 
 import headgate.api.shape.Interval;
+import headgate.api.shape.Point;
 import headgate.api.shape.Point3;
 import headgate.api.sheet.HeadSheet;
 import headgate.api.sheet.Posture;
 import headgate.api.sheet.Transition;
 import headgate.api.vocabulary.PostureName;
+import headgate.runtime.carriage.Arm;
 import headgate.verifier.geometry.Occupied;
+import java.util.Optional;
 
 /**
  * The space that a station's head and arm fill, carriage frame, z over level ground. At work a head may be in any
@@ -43,7 +46,7 @@ public final class StationSpace {
      * @return the space
      */
     public static Occupied atWork(Station station) {
-        return placed(station, headAtWork(station.sheet()), station.workHeights());
+        return atWork(station.arm(), station.sheet(), station.turned(), station.mount(), station.workHeights());
     }
 
     /**
@@ -53,14 +56,54 @@ public final class StationSpace {
      * @return the space
      */
     public static Occupied lifting(Station station) {
-        Posture ready = station.sheet().posture(PostureName.READY).orElseThrow();
-        return placed(station, Occupied.of(ready), station.heights());
+        return lifting(station.arm(), station.sheet(), station.turned(), station.mount(), station.heights());
     }
 
-    private static Occupied placed(Station station, Occupied head, Interval heights) {
-        Occupied turned = station.turned() ? head.turned() : head;
-        return turned.and(Occupied.of(station.arm().body()))
-                .shifted(new Point3(station.mount().x(), station.mount().y(), 0))
+    /**
+     * What an arm fills while it waits at the top of its lift: with a head, that is ready or stowed or on the way between
+     * the two; without one, it is its own material alone.
+     *
+     * @param arm the arm
+     * @param sheet the sheet of its head; empty if it carries none
+     * @param turned true if the head is turned by 180 degrees
+     * @param mount where the mount is set
+     * @return the space
+     */
+    public static Occupied waiting(Arm arm, Optional<HeadSheet> sheet, boolean turned, Point mount) {
+        Occupied head = Occupied.NOTHING;
+        if (sheet.isPresent()) {
+            for (Posture posture : sheet.get().postures()) {
+                if (rests(posture.name())) {
+                    head = head.and(Occupied.of(posture));
+                }
+            }
+            for (Transition transition : sheet.get().transitions()) {
+                if (rests(transition.from()) && rests(transition.to())) {
+                    head = head.and(Occupied.of(transition.swept()));
+                }
+            }
+        }
+        Interval top = new Interval(arm.lift().most(), Station.top(arm));
+        return placed(arm, head, turned, mount, top);
+    }
+
+    private static boolean rests(PostureName name) {
+        return name.equals(PostureName.READY) || name.equals(PostureName.STOWED);
+    }
+
+    static Occupied atWork(Arm arm, HeadSheet sheet, boolean turned, Point mount, Interval heights) {
+        return placed(arm, headAtWork(sheet), turned, mount, heights);
+    }
+
+    static Occupied lifting(Arm arm, HeadSheet sheet, boolean turned, Point mount, Interval heights) {
+        Posture ready = sheet.posture(PostureName.READY).orElseThrow();
+        return placed(arm, Occupied.of(ready), turned, mount, heights);
+    }
+
+    private static Occupied placed(Arm arm, Occupied head, boolean turned, Point mount, Interval heights) {
+        return (turned ? head.turned() : head)
+                .and(Occupied.of(arm.body()))
+                .shifted(new Point3(mount.x(), mount.y(), 0))
                 .overLift(heights);
     }
 }

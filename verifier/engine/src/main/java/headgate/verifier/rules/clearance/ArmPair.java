@@ -6,55 +6,37 @@ import headgate.verifier.check.Term;
 import headgate.verifier.geometry.Box;
 import headgate.verifier.geometry.ForbiddenOffsets;
 import headgate.verifier.geometry.Gap;
-import headgate.verifier.geometry.Occupied;
 import headgate.verifier.geometry.Rounding;
-import headgate.verifier.setup.Station;
-import headgate.verifier.setup.StationSpace;
+import headgate.verifier.setup.ArmStance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Two stations in two stances, and the gap that must stay between them. */
+/** Two arms in two stances, and the gap that must stay between them. */
 final class ArmPair {
-
-    /** A station with what it fills in one stance and its allowance. */
-    record Stance(Station station, String stance, Occupied space, ArmAllowance allowance) {
-
-        String label() {
-            return "arm " + station.arm().id() + " " + stance;
-        }
-    }
 
     private static final double NANOMETRES_PER_METRE = 1e9;
 
-    private final Stance right;
-    private final Stance left;
+    private final ArmStance right;
+    private final ArmStance left;
     private final double policyGap;
 
-    ArmPair(Stance right, Stance left, double policyGap) {
+    ArmPair(ArmStance right, ArmStance left, double policyGap) {
         this.right = right;
         this.left = left;
         this.policyGap = policyGap;
     }
 
-    /** The stances of a station that a neighbour can meet: at work, and on the way from work to lifted. */
-    static List<Stance> stances(Station station, double coverageFactor) {
-        ArmAllowance allowance = ArmAllowance.of(station, coverageFactor);
-        return List.of(
-                new Stance(station, "at work", StationSpace.atWork(station), allowance),
-                new Stance(station, "lifting", StationSpace.lifting(station), allowance));
-    }
-
-    Stance right() {
+    ArmStance right() {
         return right;
     }
 
-    Stance left() {
+    ArmStance left() {
         return left;
     }
 
     boolean onOneBeam() {
-        return right.station().arm().beam().equals(left.station().arm().beam());
+        return right.arm().beam().equals(left.arm().beam());
     }
 
     /**
@@ -92,8 +74,8 @@ final class ArmPair {
     List<Term> terms() {
         List<Term> terms = new ArrayList<>();
         terms.add(Term.of("gap by policy", policyGap, Dimension.LENGTH));
-        terms.addAll(right.allowance().terms("arm " + right.station().arm().id()));
-        terms.addAll(left.allowance().terms("arm " + left.station().arm().id()));
+        terms.addAll(right.allowance().terms("arm " + right.arm().id()));
+        terms.addAll(left.allowance().terms("arm " + left.arm().id()));
         terms.add(Term.of("overshoot of the side shifts, locked at work", 0.0, Dimension.LENGTH));
         return terms;
     }

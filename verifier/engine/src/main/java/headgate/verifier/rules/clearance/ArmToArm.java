@@ -12,13 +12,17 @@ import headgate.verifier.check.RuleInfo;
 import headgate.verifier.check.Severity;
 import headgate.verifier.check.Witness;
 import headgate.verifier.geometry.Gap;
+import headgate.verifier.remedy.LeaveArmsEmpty;
 import headgate.verifier.remedy.SetRowSpacing;
 import headgate.verifier.remedy.Side;
 import headgate.verifier.remedy.TrimHead;
+import headgate.verifier.setup.ArmStance;
 import headgate.verifier.setup.Setup;
 import headgate.verifier.setup.Station;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** {@code clearance.arm-to-arm}: no head, with its arm, comes nearer to another than the required gap. */
 public final class ArmToArm implements Rule {
@@ -27,8 +31,8 @@ public final class ArmToArm implements Rule {
             "clearance.arm-to-arm",
             "Neighbouring heads keep the required gap, at work and while one is lifted",
             "Two heads that touch break each other in the first row, and stop the carriage in the field.",
-            "Every pair of arms is looked at: both at work, and one at work while the other is anywhere between work and"
-                    + " lifted. A head fills its fixed material and what moves with its tool point, placed at every point of"
+            "Every pair of arms is looked at: both at work, one at work while the other is anywhere between work and"
+                    + " lifted, and either while the other waits lifted. A head fills its fixed material and what moves with its tool point, placed at every point of"
                     + " the convex hull of its reach, in every posture but stowed. The gap of two upright prisms is the"
                     + " hypotenuse of their distance seen from above and the gap of their heights, exact on a grid of 1"
                     + " micrometre. Required is the policy's gap plus, for each arm, backlash, tracking, k sigma, angular"
@@ -56,11 +60,13 @@ public final class ArmToArm implements Rule {
 
     @Override
     public List<Finding> check(Case subject) {
-        List<Station> stations = Setup.of(subject).stations();
-        if (stations.size() < 2) {
-            return List.of(Finding.notApplicable(INFO, "all arms", "Only one arm works: it has no neighbour."));
+        Policy policy = subject.policy().value();
+        List<List<ArmStance>> arms =
+                ArmStance.all(Setup.of(subject), policy.coverageFactor().value());
+        if (arms.size() < 2) {
+            return List.of(Finding.notApplicable(INFO, "all arms", "There is only one arm: it has no neighbour."));
         }
-        List<ArmPair> pairs = pairs(stations, subject.policy().value());
+        List<ArmPair> pairs = pairs(arms, policy);
         List<Measured> failing = new ArrayList<>();
         Measured tightest = null;
         for (ArmPair pair : pairs) {
@@ -86,24 +92,24 @@ public final class ArmToArm implements Rule {
         return List.of(finding(tightest, failing, pairs.size()));
     }
 
-    private static List<ArmPair> pairs(List<Station> stations, Policy policy) {
-        List<List<ArmPair.Stance>> stances = stations.stream()
-                .map(s -> ArmPair.stances(s, policy.coverageFactor().value()))
-                .toList();
+    private static List<ArmPair> pairs(List<List<ArmStance>> arms, Policy policy) {
+        double gap = policy.armGap().value();
         List<ArmPair> pairs = new ArrayList<>();
         // Neighbours first: they are the tightest, and prune the rest.
-        for (int apart = 1; apart < stations.size(); apart++) {
-            for (int i = 0; i + apart < stations.size(); i++) {
-                ArmPair.Stance rightWork = stances.get(i).get(0);
-                ArmPair.Stance rightLift = stances.get(i).get(1);
-                ArmPair.Stance leftWork = stances.get(i + apart).get(0);
-                ArmPair.Stance leftLift = stances.get(i + apart).get(1);
-                double gap = policy.armGap().value();
-                pairs.add(new ArmPair(rightWork, leftWork, gap));
-                pairs.add(new ArmPair(rightWork, leftLift, gap));
-                // Both lifting needs no look of its own: ready is one of the postures at work, and each difference of
-                // height that two lifting arms can have is one that a lifting and a working arm can have.
-                pairs.add(new ArmPair(rightLift, leftWork, gap));
+        for (int apart = 1; apart < arms.size(); apart++) {
+            for (int i = 0; i + apart < arms.size(); i++) {
+                List<ArmStance> right = arms.get(i);
+                List<ArmStance> left = arms.get(i + apart);
+                for (int r = 0; r < right.size(); r++) {
+                    for (int l = 0; l < left.size(); l++) {
+                        // Both lifting needs no look of its own: ready is one of the postures at work, and each
+                        // difference of height that two lifting arms can have is one that a lifting and a working arm
+                        // can have.
+                        if (r + l < 2) {
+                            pairs.add(new ArmPair(right.get(r), left.get(l), gap));
+                        }
+                    }
+                }
             }
         }
         return pairs;
@@ -124,6 +130,7 @@ public final class ArmToArm implements Rule {
                     + Dimension.LENGTH.text(gap) + " where " + Dimension.LENGTH.text(pair.required())
                     + " is required.");
         }
+        proposeEmpty(finding, failing);
         proposeTrim(finding, failing);
         proposeSpacing(finding, failing);
         return finding.decide("Between " + pairLabel + " there are only " + Dimension.LENGTH.text(gap) + " where "
@@ -133,15 +140,18 @@ public final class ArmToArm implements Rule {
 
     /** Trims the head that stands out further towards the other, by the largest shortfall of all failing pairs. */
     private static void proposeTrim(Finding.Builder finding, List<Measured> failing) {
-        Measured first = failing.get(0);
-        ArmPair.Stance right = first.pair().right();
-        ArmPair.Stance left = first.pair().left();
-        long rightStandsOut = right.space().bounds().orElseThrow().y().most()
-                - right.station().mount().y();
-        long leftStandsOut = left.station().mount().y()
-                - left.space().bounds().orElseThrow().y().least();
+        ArmStance right = failing.get(0).pair().right();
+        ArmStance left = failing.get(0).pair().left();
+        long rightStandsOut =
+                right.space().bounds().orElseThrow().y().most() - right.mount().y();
+        long leftStandsOut =
+                left.mount().y() - left.space().bounds().orElseThrow().y().least();
         boolean trimRight = rightStandsOut >= leftStandsOut;
-        Station station = (trimRight ? right : left).station();
+        Optional<Station> trimmed = (trimRight ? right : left).station();
+        if (trimmed.isEmpty()) {
+            return;
+        }
+        Station station = trimmed.get();
         Side side = trimRight ? Side.LEFT : Side.RIGHT;
         long shortfall =
                 failing.stream().mapToLong(m -> m.pair().shortfall()).max().orElseThrow();
@@ -149,17 +159,35 @@ public final class ArmToArm implements Rule {
         finding.propose(new TrimHead(station.head().id(), station.turned() ? side.turned() : side, amount));
     }
 
+    /** Takes the heads off the arms that wait where they are in the way. */
+    private static void proposeEmpty(Finding.Builder finding, List<Measured> failing) {
+        List<String> inTheWay = failing.stream()
+                .flatMap(m -> Stream.of(m.pair().right(), m.pair().left()))
+                .flatMap(s -> s.station().stream())
+                .filter(s -> !s.isAtWork())
+                .map(s -> s.arm().id())
+                .distinct()
+                .sorted()
+                .toList();
+        if (!inTheWay.isEmpty()) {
+            finding.propose(new LeaveArmsEmpty(inTheWay));
+        }
+    }
+
     /** Rows further apart, so that the mounts of every failing pair on one beam stand far enough apart. */
     private static void proposeSpacing(Finding.Builder finding, List<Measured> failing) {
         double spacing = 0;
         double pitch = 0;
         for (Measured m : failing) {
-            Station right = m.pair().right().station();
-            Station left = m.pair().left().station();
-            int lanes = left.lane().number() - right.lane().number();
-            Point apart = left.mount().minus(right.mount());
+            Optional<Station> right = m.pair().right().station().filter(Station::isAtWork);
+            Optional<Station> left = m.pair().left().station().filter(Station::isAtWork);
+            if (right.isEmpty() || left.isEmpty() || !m.pair().onOneBeam()) {
+                continue;
+            }
+            int lanes = left.get().lane().number() - right.get().lane().number();
+            Point apart = left.get().mount().minus(right.get().mount());
             double needed = Micrometres.toMetres(apart.y() + m.pair().shortfall());
-            if (m.pair().onOneBeam() && needed / lanes > spacing) {
+            if (lanes > 0 && needed / lanes > spacing) {
                 spacing = needed / lanes;
                 pitch = needed;
             }

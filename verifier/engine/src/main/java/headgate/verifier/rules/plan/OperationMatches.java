@@ -9,6 +9,7 @@ import headgate.verifier.check.Outcome;
 import headgate.verifier.check.Rule;
 import headgate.verifier.check.RuleInfo;
 import headgate.verifier.check.Severity;
+import headgate.verifier.setup.Working;
 import java.util.List;
 
 /** {@code plan.operation}: the head does what the plan wants done. */
@@ -31,14 +32,18 @@ public final class OperationMatches implements Rule {
 
     @Override
     public List<Finding> check(Case subject) {
-        return FittedHead.each(
-                subject, INFO, fitted -> List.of(check(fitted, subject.plan().value())));
+        return FittedHead.each(subject, INFO, fitted -> List.of(check(subject, fitted)));
     }
 
-    private static Finding check(FittedHead fitted, CropPlan plan) {
+    private static Finding check(Case subject, FittedHead fitted) {
+        CropPlan plan = subject.plan().value();
         Operation does = fitted.sheet().operation();
         Operation wanted = plan.wanted().operation();
         String start = "The plan \"" + plan.name() + "\" wants " + wanted;
+        if (!Working.includes(subject, fitted)) {
+            return Finding.notApplicable(
+                    INFO, fitted.label(), start + ": this head does " + does + ", so it waits lifted meanwhile.");
+        }
         Finding.Builder finding = Finding.of(INFO, fitted.label())
                 .field("crop-plan:wanted.operation")
                 .examined(1);

@@ -16,6 +16,7 @@ import headgate.verifier.check.Rule;
 import headgate.verifier.check.RuleInfo;
 import headgate.verifier.check.Severity;
 import headgate.verifier.remedy.SetSpeed;
+import headgate.verifier.setup.Working;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -45,7 +46,12 @@ public final class WorkRangeHolds implements Rule {
     @Override
     public List<Finding> check(Case subject) {
         return FittedHead.each(
-                subject, INFO, fitted -> new Look(fitted, subject.plan().value()).findings());
+                subject,
+                INFO,
+                fitted -> Working.includes(subject, fitted)
+                        ? new Look(fitted, subject.plan().value()).findings()
+                        : List.of(Finding.notApplicable(
+                                INFO, fitted.label(), "It waits lifted while the plan's operation is done.")));
     }
 
     /** One head and what has been found about it so far. */

@@ -182,10 +182,16 @@ class ArmToArmTest {
 
     @Test
     void doesNotApplyToOneArm() {
-        Finding finding =
-                check(Cases.weeding().rows(new CropPlan.Rows(0.5, 1, 0.4, 0.0)).build());
+        Finding finding = check(Cases.weeding()
+                .rows(new CropPlan.Rows(0.5, 1, 0.4, 0.0))
+                .carriage(c -> c.withArms(c.arms().stream()
+                        .filter(a -> a.id().equals("a2"))
+                        .map(a -> a.withShift(Interval.ofMetres(-0.1, 0.1)))
+                        .toList()))
+                .build());
 
         assertThat(finding.outcome()).isEqualTo(Outcome.NOT_APPLICABLE);
+        assertThat(finding.message()).isEqualTo("There is only one arm: it has no neighbour.");
     }
 
     private static Case wide(double right, double left) {

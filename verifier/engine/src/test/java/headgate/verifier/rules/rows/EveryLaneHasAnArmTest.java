@@ -37,8 +37,15 @@ class EveryLaneHasAnArmTest {
         assertThat(finding.outcome()).isEqualTo(Outcome.FAIL);
         assertThat(finding.message())
                 .isEqualTo("Of 4 lanes only 3 can have an arm in one pass: no rail reaches lane 1 at y = -1050 mm.");
-        assertThat(finding.proposals()).extracting(Edit::text).containsExactly("work 3 rows in one pass");
-        assertThat(check(finding.proposals().get(0).apply(wide)).outcome()).isEqualTo(Outcome.PASS);
+        assertThat(finding.proposals())
+                .extracting(Edit::text)
+                .containsExactly(
+                        "work 3 rows in one pass",
+                        "let arm a1 shift from -1050 mm to -500 mm, arm a4 shift from 500 mm to 1050 mm",
+                        "work rows that are 665 mm apart");
+        assertThat(finding.proposals())
+                .allSatisfy(
+                        edit -> assertThat(check(edit.apply(wide)).outcome()).isEqualTo(Outcome.PASS));
     }
 
     @Test

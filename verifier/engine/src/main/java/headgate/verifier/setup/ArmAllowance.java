@@ -1,15 +1,14 @@
-package headgate.verifier.rules.clearance;
+package headgate.verifier.setup;
 
 import headgate.api.shape.Interval;
-import headgate.api.sheet.Forces;
+import headgate.api.sheet.HeadSheet;
 import headgate.api.unit.Micrometres;
 import headgate.runtime.carriage.Arm;
 import headgate.verifier.check.Dimension;
 import headgate.verifier.check.Term;
 import headgate.verifier.geometry.Occupied;
-import headgate.verifier.setup.Station;
-import headgate.verifier.setup.StationSpace;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How far a head may really be from where its station says: backlash, tracking error, k standard deviations of the
@@ -22,24 +21,44 @@ import java.util.List;
  * @param angular angular play times the distance of the farthest occupied point from the mount's centre, m
  * @param deflection largest horizontal force over stiffness, m
  */
-record ArmAllowance(double backlash, double tracking, double random, double angular, double deflection) {
+public record ArmAllowance(double backlash, double tracking, double random, double angular, double deflection) {
 
-    static ArmAllowance of(Station station, double coverageFactor) {
-        Arm.Tolerance t = station.arm().tolerance();
-        Forces forces = station.sheet().forces();
-        double horizontal = Math.hypot(forces.side().value(), forces.draft().value());
+    /**
+     * The allowance of an arm at work.
+     *
+     * @param station the arm with its head
+     * @param coverageFactor the factor k that turns a standard deviation into a bound
+     * @return the allowance
+     */
+    public static ArmAllowance of(Station station, double coverageFactor) {
+        return of(station.arm(), Optional.of(station.sheet()), coverageFactor);
+    }
+
+    /**
+     * The allowance of an arm, with a head or without.
+     *
+     * @param arm the arm
+     * @param sheet the sheet of its head; empty if it carries none, and then only its own play counts
+     * @param coverageFactor the factor k that turns a standard deviation into a bound
+     * @return the allowance
+     */
+    public static ArmAllowance of(Arm arm, Optional<HeadSheet> sheet, double coverageFactor) {
+        Arm.Tolerance t = arm.tolerance();
+        double horizontal = sheet.map(HeadSheet::forces)
+                .map(f -> Math.hypot(f.side().value(), f.draft().value()))
+                .orElse(0.0);
+        Occupied filled = sheet.map(StationSpace::headAtWork).orElseGet(() -> Occupied.of(arm.body()));
         return new ArmAllowance(
                 t.backlash(),
                 t.tracking(),
                 coverageFactor * t.sigma(),
-                t.angularPlay() * farthest(station),
+                t.angularPlay() * farthest(filled),
                 horizontal / t.stiffness());
     }
 
-    /** Outer bound of the farthest point: the farthest corner of the box about all that the head fills at work. */
-    private static double farthest(Station station) {
-        Occupied head = StationSpace.headAtWork(station.sheet());
-        return head.bounds()
+    /** Outer bound of the farthest point: the farthest corner of the box about all that is filled. */
+    private static double farthest(Occupied filled) {
+        return filled.bounds()
                 .map(box -> Math.sqrt(square(box.x()) + square(box.y()) + square(box.z())))
                 .orElse(0.0);
     }
@@ -49,11 +68,18 @@ record ArmAllowance(double backlash, double tracking, double random, double angu
         return most * most;
     }
 
-    double total() {
+    /** {@return the sum of all, m} */
+    public double total() {
         return backlash + tracking + random + angular + deflection;
     }
 
-    List<Term> terms(String of) {
+    /**
+     * The terms, as a finding shows them.
+     *
+     * @param of the arm, in words
+     * @return the terms
+     */
+    public List<Term> terms(String of) {
         return List.of(
                 Term.of("backlash of " + of, backlash, Dimension.LENGTH),
                 Term.of("tracking of " + of, tracking, Dimension.LENGTH),

@@ -1,0 +1,138 @@
+package headgate.verifier.setup;
+
+import headgate.api.shape.Interval;
+import headgate.api.shape.Point;
+import headgate.api.sheet.HeadSheet;
+import headgate.runtime.carriage.Arm;
+import headgate.runtime.carriage.Carriage;
+import headgate.verifier.check.Case;
+import headgate.verifier.geometry.ForbiddenOffsets;
+import headgate.verifier.geometry.Occupied;
+import headgate.verifier.geometry.Rounding;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What an arm can fill in each of its stances, placed at y = 0, and which side shifts are forbidden to it. The heights
+ * are those in the middle of the carriage, where roll moves the ground least and the arm has most heights to choose from:
+ * further out it fills no more than that.
+ */
+final class ArmSpaces {
+
+    /**
+     * A stance of an arm.
+     *
+     * @param mounting the head in this stance; empty for an arm without one
+     * @param works true at work, false waiting lifted
+     */
+    record Kind(Optional<Case.Mounting> mounting, boolean works) {}
+
+    /** Everything that decides what is filled: two stances that are equal here fill the same. */
+    private record Shape(long x, List<Occupied> spaces, double allowance) {}
+
+    private record PairKey(int first, int second) {}
+
+    private final Case subject;
+    private final List<Shape> shapes = new ArrayList<>();
+    private final Map<Shape, Integer> known = new HashMap<>();
+    private final Map<PairKey, Optional<Interval>> pairs = new HashMap<>();
+    private final Map<Integer, ForbiddenOffsets> frame = new HashMap<>();
+    private final Occupied structure;
+
+    ArmSpaces(Case subject) {
+        this.subject = subject;
+        Occupied all = Occupied.NOTHING;
+        for (Carriage.Part part : subject.carriage().value().structure()) {
+            all = all.and(Occupied.of(part.body()));
+        }
+        this.structure = all;
+    }
+
+    /** The number of what an arm fills in a stance. */
+    int shape(Arm arm, Kind kind) {
+        Carriage carriage = subject.carriage().value();
+        long x = carriage.beam(arm.beam()).orElseThrow().x();
+        Point at = new Point(x, 0);
+        Optional<HeadSheet> sheet = kind.mounting().flatMap(m -> m.head().sheet());
+        boolean turned = kind.mounting().map(Case.Mounting::turned).orElse(false);
+        List<Occupied> spaces = new ArrayList<>();
+        if (kind.works()) {
+            HeadSheet s = sheet.orElseThrow();
+            WorkHeight height =
+                    WorkHeight.of(carriage, arm, x, 0, s, subject.plan().value());
+            spaces.add(StationSpace.atWork(arm, s, turned, at, Station.workHeights(arm, height)));
+            spaces.add(StationSpace.lifting(arm, s, turned, at, Station.heights(arm, height)));
+        } else {
+            spaces.add(StationSpace.waiting(arm, sheet, turned, at));
+        }
+        double k = subject.policy().value().coverageFactor().value();
+        Shape shape = new Shape(x, spaces, ArmAllowance.of(arm, sheet, k).total());
+        return known.computeIfAbsent(shape, s -> {
+            shapes.add(s);
+            return shapes.size() - 1;
+        });
+    }
+
+    /** The y of one mount less that of the other at which the two are too near. */
+    Optional<Interval> forbidden(int first, int second) {
+        return pairs.computeIfAbsent(new PairKey(first, second), k -> {
+            Shape a = shapes.get(first);
+            Shape b = shapes.get(second);
+            long required = required(subject.policy().value().armGap().value() + a.allowance() + b.allowance());
+            Optional<Interval> hull = Optional.empty();
+            for (int i = 0; i < a.spaces().size(); i++) {
+                for (int j = 0; j < b.spaces().size(); j++) {
+                    // Both lifting needs no look of its own: ready is one of the postures at work.
+                    if (i + j < 2) {
+                        Optional<Interval> one = hull(ForbiddenOffsets.alongY(
+                                a.spaces().get(i), b.spaces().get(j), required));
+                        hull = hull.isEmpty()
+                                ? one
+                                : Optional.of(one.map(hull.get()::hull).orElse(hull.get()));
+                    }
+                }
+            }
+            return hull;
+        });
+    }
+
+    private static Optional<Interval> hull(ForbiddenOffsets offsets) {
+        return offsets.intervals().stream().reduce(Interval::hull);
+    }
+
+    private static long required(double gap) {
+        return Math.max(1, Rounding.up(gap));
+    }
+
+    /** Where on its rail a mount may be set in a stance, with the frame in its way. */
+    List<Interval> allowed(Arm arm, int shape, boolean heedFrame) {
+        if (!heedFrame || structure.isEmpty()) {
+            return List.of(arm.shift());
+        }
+        ForbiddenOffsets forbidden = frame.computeIfAbsent(shape, s -> {
+            Shape own = shapes.get(s);
+            long required = required(subject.policy().value().frameGap().value() + own.allowance());
+            ForbiddenOffsets all =
+                    ForbiddenOffsets.alongY(structure, own.spaces().get(0), required);
+            for (Occupied more : own.spaces().subList(1, own.spaces().size())) {
+                all = all.and(ForbiddenOffsets.alongY(structure, more, required));
+            }
+            return all;
+        });
+        List<Interval> free = new ArrayList<>();
+        long from = arm.shift().least();
+        for (Interval no : forbidden.intervals()) {
+            if (no.least() >= from && from <= arm.shift().most()) {
+                free.add(new Interval(from, Math.min(no.least(), arm.shift().most())));
+            }
+            from = Math.max(from, no.most());
+        }
+        if (from <= arm.shift().most()) {
+            free.add(new Interval(from, arm.shift().most()));
+        }
+        return free;
+    }
+}

@@ -1,0 +1,227 @@
+package headgate.verifier.setup;
+
+import headgate.api.shape.Interval;
+import headgate.api.shape.Point;
+import headgate.api.sheet.HeadSheet;
+import headgate.runtime.carriage.Arm;
+import headgate.runtime.carriage.Carriage;
+import headgate.verifier.assignment.Assigner;
+import headgate.verifier.assignment.Assignment;
+import headgate.verifier.assignment.Choice;
+import headgate.verifier.assignment.Problem;
+import headgate.verifier.assignment.Slider;
+import headgate.verifier.check.Case;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.LongStream;
+
+/** Sets a case up: states it as sliders and lanes, has it solved, and reads the answer back. */
+final class SetupMaker {
+
+    /** Most lanes that one head may serve. */
+    private static final int MOST_LANES = 3;
+
+    /** What a slider's choice means. */
+    private record Meaning(ArmSpaces.Kind kind, List<Lane> lanes) {}
+
+    private final Case subject;
+    private final List<Lane> lanes;
+    private final List<Arm> arms;
+    private final List<Case.Mounting> working;
+    private final ArmSpaces spaces;
+    private final List<List<ArmSpaces.Kind>> kinds = new ArrayList<>();
+    private final List<int[]> shapes = new ArrayList<>();
+
+    private SetupMaker(Case subject) {
+        this.subject = subject;
+        Carriage carriage = subject.carriage().value();
+        this.lanes = Lane.of(subject.plan().value());
+        this.arms = carriage.arms().stream()
+                .sorted(Comparator.comparingLong(
+                                (Arm a) -> a.shift().least() + a.shift().most())
+                        .thenComparing(Arm::id))
+                .toList();
+        this.working = Working.of(subject);
+        this.spaces = new ArmSpaces(subject);
+        for (Arm arm : arms) {
+            List<ArmSpaces.Kind> own = kinds(arm);
+            kinds.add(own);
+            shapes.add(own.stream().mapToInt(k -> spaces.shape(arm, k)).toArray());
+        }
+    }
+
+    static Setup make(Case subject) {
+        SetupMaker maker = new SetupMaker(subject);
+        if (maker.lanes.isEmpty() || maker.lanes.size() > 60) {
+            return maker.none();
+        }
+        // Without heed to the frame, so that the rule that looks at it can say what is in the way.
+        return maker.make(true).or(() -> maker.make(false)).orElseGet(maker::none);
+    }
+
+    private Setup none() {
+        return new Setup(lanes, List.of(), List.of(), List.of(), Optional.empty());
+    }
+
+    /** What an arm can fill: with each head at work and waiting, or without a head. */
+    private List<ArmSpaces.Kind> kinds(Arm arm) {
+        List<ArmSpaces.Kind> own = new ArrayList<>();
+        boolean mayBeEmpty = true;
+        for (Case.Mounting m : subject.mountings()) {
+            if (m.armId().equals(arm.id()) && m.head().sheet().isPresent()) {
+                if (!(m.duty() instanceof Case.Duty.Waits) && working.contains(m)) {
+                    own.add(new ArmSpaces.Kind(Optional.of(m), true));
+                }
+                if (!(m.duty() instanceof Case.Duty.AsNeeded)) {
+                    mayBeEmpty = false;
+                    if (!(m.duty() instanceof Case.Duty.OnLanes)) {
+                        own.add(new ArmSpaces.Kind(Optional.of(m), false));
+                    }
+                }
+            }
+        }
+        if (mayBeEmpty) {
+            own.add(new ArmSpaces.Kind(Optional.empty(), false));
+        }
+        return own;
+    }
+
+    private Optional<Setup> make(boolean heedFrame) {
+        List<Slider> sliders = new ArrayList<>();
+        List<List<Meaning>> meanings = new ArrayList<>();
+        List<String> beams = subject.carriage().value().beams().stream()
+                .map(Carriage.Beam::id)
+                .toList();
+        List<Integer> needs = new ArrayList<>(lanes.stream().map(l -> 1).toList());
+        for (int i = 0; i < arms.size(); i++) {
+            Arm arm = arms.get(i);
+            List<Choice> choices = new ArrayList<>();
+            List<Meaning> own = new ArrayList<>();
+            for (int k = 0; k < kinds.get(i).size(); k++) {
+                add(arm, kinds.get(i).get(k), k, spaces.allowed(arm, shapes.get(i)[k], heedFrame), choices, own, needs);
+            }
+            sliders.add(new Slider(arm.id(), beams.indexOf(arm.beam()), link(arm), choices));
+            meanings.add(own);
+        }
+        Problem problem =
+                new Problem(sliders, needs, (a, sa, b, sb) -> spaces.forbidden(shapes.get(a)[sa], shapes.get(b)[sb]));
+        return Assigner.best(problem).map(found -> setup(found, meanings));
+    }
+
+    private Optional<Slider.Link> link(Arm arm) {
+        List<Carriage.Link> links = subject.carriage().value().links();
+        for (int g = 0; g < links.size(); g++) {
+            for (Carriage.Link.Member m : links.get(g).members()) {
+                if (m.arm().equals(arm.id())) {
+                    return Optional.of(new Slider.Link(g, m.offset()));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private void add(
+            Arm arm,
+            ArmSpaces.Kind kind,
+            int stance,
+            List<Interval> allowed,
+            List<Choice> choices,
+            List<Meaning> meanings,
+            List<Integer> needs) {
+        if (allowed.isEmpty()) {
+            return;
+        }
+        if (!kind.works()) {
+            long middle = Math.floorDiv(arm.shift().least() + arm.shift().most(), 2L);
+            choices.add(new Choice(stance, 0, 0, allowed, Optional.empty(), middle));
+            meanings.add(new Meaning(kind, List.of()));
+            return;
+        }
+        Case.Mounting mounting = kind.mounting().orElseThrow();
+        if (mounting.duty() instanceof Case.Duty.OnLanes byHand) {
+            List<Lane> own = lanes.stream()
+                    .filter(l -> byHand.numbers().contains(l.number()))
+                    .toList();
+            if (!own.isEmpty()) {
+                // Lanes that were given by hand are served by that; the others share out the rest.
+                own.forEach(l -> needs.set(l.number() - 1, 0));
+                choices.add(choice(mounting, stance, own, 0, allowed));
+                meanings.add(new Meaning(kind, own));
+            }
+            return;
+        }
+        for (int first = 0; first < lanes.size(); first++) {
+            for (int count = 1; count <= Math.min(MOST_LANES, lanes.size() - first); count++) {
+                List<Lane> run = lanes.subList(first, first + count);
+                Choice choice = choice(mounting, stance, run, count, allowed);
+                boolean covers = count == 1 || covers(mounting, run);
+                if (covers && choice.mostCover().orElseThrow() >= 0) {
+                    choices.add(choice);
+                    meanings.add(new Meaning(kind, run));
+                }
+            }
+        }
+    }
+
+    private static Choice choice(
+            Case.Mounting mounting, int stance, List<Lane> run, int count, List<Interval> allowed) {
+        Interval strip = strip(mounting.head().sheet().orElseThrow(), mounting.turned());
+        long least = run.get(run.size() - 1).ground().most() - strip.most();
+        long most = run.get(0).ground().least() - strip.least();
+        long middle = Math.floorDiv(least + most, 2L);
+        // A strip that is narrower than its lane lies in the middle of it: a rule says what is left out.
+        Interval cover = least <= most ? new Interval(least, most) : Interval.at(middle);
+        return new Choice(stance, run.get(0).number() - 1, count, allowed, Optional.of(cover), middle);
+    }
+
+    private static boolean covers(Case.Mounting mounting, List<Lane> run) {
+        Interval strip = strip(mounting.head().sheet().orElseThrow(), mounting.turned());
+        return strip.length()
+                >= run.get(run.size() - 1).ground().most() - run.get(0).ground().least();
+    }
+
+    /** What a head reaches across travel, its mount at y = 0. */
+    static Interval strip(HeadSheet sheet, boolean turned) {
+        long[] ys = sheet.reach().corners().stream().mapToLong(Point::y).toArray();
+        long least = LongStream.of(ys).min().orElse(0);
+        long most = LongStream.of(ys).max().orElse(0);
+        return turned ? new Interval(-most, -least) : new Interval(least, most);
+    }
+
+    private Setup setup(Assignment found, List<List<Meaning>> meanings) {
+        List<Station> stations = new ArrayList<>();
+        List<Station> waiting = new ArrayList<>();
+        List<EmptyArm> empty = new ArrayList<>();
+        for (int i = 0; i < arms.size(); i++) {
+            Arm arm = arms.get(i);
+            Meaning meaning = meanings.get(i).get(found.choices().get(i));
+            long y = found.setPoints().get(i);
+            long x = subject.carriage().value().beam(arm.beam()).orElseThrow().x();
+            Point mount = new Point(x, y);
+            Optional<Case.Mounting> mounting = meaning.kind().mounting();
+            if (mounting.isEmpty()) {
+                empty.add(new EmptyArm(arm, mount));
+            } else {
+                (meaning.kind().works() ? stations : waiting).add(station(arm, mounting.get(), meaning.lanes(), mount));
+            }
+        }
+        stations.sort(Comparator.comparingInt((Station s) -> s.lane().number())
+                .thenComparing(s -> s.arm().id()));
+        Optional<Long> margin = found.margin() == Assigner.PLENTY ? Optional.empty() : Optional.of(found.margin());
+        return new Setup(lanes, stations, waiting, empty, margin);
+    }
+
+    private Station station(Arm arm, Case.Mounting mounting, List<Lane> served, Point mount) {
+        HeadSheet sheet = mounting.head().sheet().orElseThrow();
+        WorkHeight height = WorkHeight.of(
+                subject.carriage().value(),
+                arm,
+                mount.x(),
+                mount.y(),
+                sheet,
+                subject.plan().value());
+        return new Station(served, arm, mounting.head(), sheet, mounting.turned(), mount, height);
+    }
+}
