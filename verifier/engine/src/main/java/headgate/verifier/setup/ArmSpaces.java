@@ -61,8 +61,7 @@ final class ArmSpaces {
         List<Occupied> spaces = new ArrayList<>();
         if (kind.works()) {
             HeadSheet s = sheet.orElseThrow();
-            WorkHeight height =
-                    WorkHeight.of(carriage, arm, x, 0, s, subject.plan().value());
+            WorkHeight height = WorkHeight.of(subject, arm, at, s);
             spaces.add(StationSpace.atWork(arm, s, turned, at, Station.workHeights(arm, height)));
             spaces.add(StationSpace.lifting(arm, s, turned, at, Station.heights(arm, height)));
         } else {

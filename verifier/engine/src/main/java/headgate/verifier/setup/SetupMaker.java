@@ -215,13 +215,7 @@ final class SetupMaker {
 
     private Station station(Arm arm, Case.Mounting mounting, List<Lane> served, Point mount) {
         HeadSheet sheet = mounting.head().sheet().orElseThrow();
-        WorkHeight height = WorkHeight.of(
-                subject.carriage().value(),
-                arm,
-                mount.x(),
-                mount.y(),
-                sheet,
-                subject.plan().value());
+        WorkHeight height = WorkHeight.of(subject, arm, mount, sheet);
         return new Station(served, arm, mounting.head(), sheet, mounting.turned(), mount, height);
     }
 }

@@ -1,50 +1,84 @@
 package headgate.verifier.setup;
 
 import headgate.api.shape.Interval;
+import headgate.api.shape.Point;
 import headgate.api.sheet.HeadSheet;
+import headgate.api.sheet.Posture;
 import headgate.api.unit.Micrometres;
+import headgate.api.vocabulary.PostureName;
 import headgate.runtime.carriage.Arm;
 import headgate.runtime.carriage.Carriage;
 import headgate.runtime.cropplan.CropPlan;
+import headgate.verifier.check.Case;
+import headgate.verifier.geometry.Occupied;
 import java.util.Optional;
 
 /**
- * The heights over level ground at which a mount can be set for work: the tool point must reach the bottom of a hollow
- * (h + G + d <= -z_min of the reach) and still be able to work on a crest (h - G + d >= -z_max), within the lift.
+ * The heights over level ground at which a mount can be set for work. The tool point must reach the bottom of a hollow (h +
+ * G + d <= -z_min of the reach) and still be able to work on a crest (h - G + d >= -z_max); and what the head holds ready
+ * must clear the plants on a crest (h - G + z_low >= plant + gap). All that within the lift.
  *
  * @param groundMotion G, how far the ground under the arm may be above or below its mean, micrometres, rounded up
- * @param depth d, how far below the ground the tool point goes, micrometres
- * @param byReach what the reach allows, lift or no lift; empty if even the reach allows none
- * @param allowed what reach and lift allow together; empty if nothing
+ * @param depth d, how far below the ground the tool point goes, micrometres, rounded up
+ * @param lowest z_low, the lowest material of the ready posture, micrometres, head frame
+ * @param plants height of the tallest plant that stands under the head, with the gap over it, micrometres, rounded up
+ * @param least the least height that serves, lift or no lift, micrometres
+ * @param most the greatest height that serves, lift or no lift, micrometres; less than the least if none does
+ * @param lift what the lift gives
  */
-public record WorkHeight(long groundMotion, long depth, Optional<Interval> byReach, Optional<Interval> allowed) {
+public record WorkHeight(
+        long groundMotion, long depth, long lowest, long plants, long least, long most, Interval lift) {
 
     /**
      * Works out the heights for one arm.
      *
-     * @param carriage the carriage
+     * @param subject the case
      * @param arm the arm
-     * @param x where its mount is along travel, micrometres, carriage frame
-     * @param y where its mount is set across travel, micrometres, carriage frame
+     * @param mount where its mount is set, seen from above, carriage frame
      * @param sheet the head's sheet
-     * @param plan the crop plan
      * @return the heights
      */
-    public static WorkHeight of(Carriage carriage, Arm arm, long x, long y, HeadSheet sheet, CropPlan plan) {
+    public static WorkHeight of(Case subject, Arm arm, Point mount, HeadSheet sheet) {
+        Carriage.GroundMotion motion = subject.carriage().value().ground();
+        CropPlan plan = subject.plan().value();
+        double gap = subject.policy().value().canopyGap().value();
         double ground = plan.soil().relief()
-                + Math.abs(Micrometres.toMetres(y))
-                        * StrictMath.tan(carriage.ground().roll())
-                + Math.abs(Micrometres.toMetres(x))
-                        * StrictMath.tan(carriage.ground().pitch())
-                + carriage.ground().wheelSink();
+                + Math.abs(mount.yMetres()) * StrictMath.tan(motion.roll())
+                + Math.abs(mount.xMetres()) * StrictMath.tan(motion.pitch())
+                + motion.wheelSink();
         long g = (long) Math.ceil(ground * Micrometres.PER_METRE);
         long d = (long) Math.ceil(depth(sheet, plan) * Micrometres.PER_METRE);
-        long most = -sheet.reach().height().least() - g - d;
-        long least = -sheet.reach().height().most() + g - d;
-        Optional<Interval> byReach = least <= most ? Optional.of(new Interval(least, most)) : Optional.empty();
-        long low = Math.max(least, arm.lift().least());
-        long high = Math.min(most, arm.lift().most());
-        return new WorkHeight(g, d, byReach, low <= high ? Optional.of(new Interval(low, high)) : Optional.empty());
+        long plants = (long) Math.ceil((tallest(plan) + gap) * Micrometres.PER_METRE);
+        Posture ready = sheet.posture(PostureName.READY).orElseThrow();
+        long lowest = Occupied.of(ready).bounds().orElseThrow().z().least();
+        Interval reach = sheet.reach().height();
+        return new WorkHeight(
+                g,
+                d,
+                lowest,
+                plants,
+                Math.max(-reach.most() + g - d, plants + g - lowest),
+                -reach.least() - g - d,
+                arm.lift());
+    }
+
+    /** {@return the heights that serve, within the lift; empty if there are none} */
+    public Optional<Interval> allowed() {
+        long low = Math.max(least, lift.least());
+        long high = Math.min(most, lift.most());
+        return low <= high ? Optional.of(new Interval(low, high)) : Optional.empty();
+    }
+
+    /** {@return how wide the choice of heights is, m; how much is missing, as a negative figure, if there is none} */
+    public double width() {
+        return Micrometres.toMetres(Math.min(most, lift.most()) - Math.max(least, lift.least()));
+    }
+
+    /** The tallest plant that stands under a head before or after it has worked, m. */
+    private static double tallest(CropPlan plan) {
+        double weeds = plan.weeds().map(CropPlan.Weeds::heightMost).orElse(0.0);
+        double plugs = plan.plugs().map(CropPlan.Plugs::height).orElse(0.0);
+        return Math.max(plan.crop().canopyHeight(), Math.max(weeds, plugs));
     }
 
     /** A plan that sets plugs says how deep; any other operation goes as deep as the head's sheet says. */

@@ -26,7 +26,7 @@ class JudgeTest {
 
         assertThat(judgement.verdict()).isEqualTo(Verdict.FITS_WITHIN_LIMITS);
         assertThat(judgement.limits().get(0).text())
-                .isEqualTo("arm a1 on lane 1: mount height over the ground at work from 350 mm to 560 mm");
+                .isEqualTo("arm a1 on lane 1: mount height over the ground at work from 390 mm to 560 mm");
     }
 
     @Test

@@ -21,12 +21,13 @@ public final class WorkHeightExists implements Rule {
 
     private static final RuleInfo INFO = new RuleInfo(
             "clearance.work-height",
-            "Each arm can hold its mount at a height from which the tool reaches hollows and crests",
-            "A head set too high misses the hollows, one set too low runs into the crests; if no height serves both, it"
-                    + " cannot work this field.",
+            "Each arm can hold its mount high enough over the plants and low enough for its tool",
+            "A head set too high misses the hollows, one set too low runs into crests and plants; if no height serves"
+                    + " all, it cannot work this field.",
             "With G the ground's motion under the arm (relief, roll and pitch at its place, wheel sink), d the depth of"
-                    + " work and z the reach's heights in the head frame, a height h serves if h + G + d <= -z_min and h - G"
-                    + " + d >= -z_max, within the lift. The interval of such heights must be at least twice the lift's"
+                    + " work and z the reach's heights in the head frame, a height h serves if h + G + d <= -z_min, h - G +"
+                    + " d >= -z_max, and the lowest material z_low of the ready posture clears the plants: h - G + z_low >="
+                    + " plant + gap. All within the lift. The plant is the tallest of canopy, weeds and plugs. The interval of such heights must be at least twice the lift's"
                     + " tolerance wide; it is part of the result.",
             "first principles",
             Severity.ERROR,
@@ -42,10 +43,10 @@ public final class WorkHeightExists implements Rule {
     public List<Finding> check(Case subject) {
         List<Station> stations = Setup.of(subject).stations();
         Station worst = stations.stream()
-                .min(Comparator.comparingDouble(s -> width(s) - needed(s.arm())))
+                .min(Comparator.comparingDouble(s -> s.height().width() - needed(s.arm())))
                 .orElseThrow();
         WorkHeight height = worst.height();
-        double width = width(worst);
+        double width = height.width();
         Interval reach = worst.sheet().reach().height();
         Finding.Builder finding = Finding.of(INFO, worst.label())
                 .examined(stations.size())
@@ -54,6 +55,8 @@ public final class WorkHeightExists implements Rule {
                 .term("depth of work d", Micrometres.toMetres(height.depth()), Dimension.LENGTH)
                 .term("lowest tool point z_min", Micrometres.toMetres(reach.least()), Dimension.LENGTH)
                 .term("highest tool point z_max", Micrometres.toMetres(reach.most()), Dimension.LENGTH)
+                .term("lowest material when ready z_low", Micrometres.toMetres(height.lowest()), Dimension.LENGTH)
+                .term("tallest plant with the gap over it", Micrometres.toMetres(height.plants()), Dimension.LENGTH)
                 .term("lift from", Micrometres.toMetres(worst.arm().lift().least()), Dimension.LENGTH)
                 .term("lift to", Micrometres.toMetres(worst.arm().lift().most()), Dimension.LENGTH);
         if (height.allowed().isPresent()) {
@@ -61,27 +64,14 @@ public final class WorkHeightExists implements Rule {
                     + text(height.allowed().get().least()) + " to "
                     + text(height.allowed().get().most()) + "."));
         }
-        String why = height.byReach()
-                .map(i -> "its reach asks for mount heights from " + text(i.least()) + " to " + text(i.most())
-                        + ", its lift gives " + text(worst.arm().lift().least()) + " to "
-                        + text(worst.arm().lift().most()))
-                .orElse("its reach is not tall enough for the ground's motion of " + text(height.groundMotion())
-                        + " up and down");
+        String why = height.least() <= height.most()
+                ? "tool and plants ask for mount heights from " + text(height.least()) + " to " + text(height.most())
+                        + ", its lift gives " + text(height.lift().least()) + " to "
+                        + text(height.lift().most())
+                : "to clear plants and crests it must stand at " + text(height.least())
+                        + " or more, to reach the hollows at " + text(height.most()) + " or less";
         return List.of(finding.decide("No mount height serves " + worst.label() + ": " + why + "; "
                 + Dimension.LENGTH.text(needed(worst.arm()) - width) + " are missing."));
-    }
-
-    /** How wide the choice of heights is, m; how much is missing, as a negative number, if there is none. */
-    private static double width(Station station) {
-        WorkHeight height = station.height();
-        Interval reach = station.sheet().reach().height();
-        long most = Math.min(
-                -reach.least() - height.groundMotion() - height.depth(),
-                station.arm().lift().most());
-        long least = Math.max(
-                -reach.most() + height.groundMotion() - height.depth(),
-                station.arm().lift().least());
-        return Micrometres.toMetres(most - least);
     }
 
     /** Twice the lift's tolerance: the guard must be able to hold the mount within the interval. */

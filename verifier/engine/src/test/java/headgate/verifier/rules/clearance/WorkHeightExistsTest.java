@@ -13,25 +13,26 @@ import headgate.verifier.check.Outcome;
 import org.junit.jupiter.api.Test;
 
 /**
- * Hand arithmetic: the reach goes from -600 to -200 mm, the depth of work is 20 mm, the lift from 350 to 950 mm and needs
- * 2 mm. With a ground motion G the heights are 200 + G - 20 to 600 - G - 20 mm.
+ * Hand arithmetic: the reach goes from -600 to -200 mm, the depth of work is 20 mm, the lowest material when ready is at -200
+ * mm, the tallest weed is 150 mm high, the gap over it 20 mm; the lift gives 350 to 950 mm and needs 2 mm. With a ground
+ * motion G the tool asks for 180 + G to 580 - G mm and the weeds for 370 + G mm or more.
  */
 class WorkHeightExistsTest {
 
     @Test
     void passesWithTheIntervalOfHeights() {
-        // G = 20 mm: 200 to 560 mm, of which the lift gives 350 to 560 mm.
+        // G = 20 mm: 390 to 560 mm.
         Finding finding = check(0.020);
 
         assertThat(finding.outcome()).isEqualTo(Outcome.PASS);
-        assertThat(finding.comparison().orElseThrow().measured().value()).isEqualTo(0.210);
-        assertThat(finding.message()).contains("from 350 mm to 560 mm");
+        assertThat(finding.comparison().orElseThrow().measured().value()).isEqualTo(0.170);
+        assertThat(finding.message()).contains("from 390 mm to 560 mm");
     }
 
     @Test
     void holdsExactlyAtTheLimit() {
-        // G = 199 mm: 379 to 381 mm.
-        Finding finding = check(0.199);
+        // G = 104 mm: 474 to 476 mm.
+        Finding finding = check(0.104);
 
         assertThat(finding.outcome()).isEqualTo(Outcome.PASS);
         assertThat(finding.comparison().orElseThrow().margin()).isEqualTo(0.0);
@@ -39,8 +40,8 @@ class WorkHeightExistsTest {
 
     @Test
     void failsWhereTheIntervalIsNarrowerThanTheLiftNeeds() {
-        // G = 199.05 mm: 379.05 to 380.95 mm.
-        Finding finding = check(0.19905);
+        // G = 104.05 mm: 474.05 to 475.95 mm.
+        Finding finding = check(0.10405);
 
         assertThat(finding.outcome()).isEqualTo(Outcome.FAIL);
         assertThat(finding.comparison().orElseThrow().measured().value()).isEqualTo(0.0019);
@@ -48,16 +49,16 @@ class WorkHeightExistsTest {
 
     @Test
     void saysHowMuchIsMissingWhereNoHeightServes() {
-        // G = 235 mm: the reach asks for 415 to 345 mm, which is no height at all.
-        assertThat(check(0.235).message())
+        // G = 140 mm: 510 mm or more for the weeds, 440 mm or less for the hollows.
+        assertThat(check(0.140).message())
                 .isEqualTo(
-                        "No mount height serves arm a1 on lane 1: its reach is not tall enough for the ground's motion of"
-                                + " 235 mm up and down; 72 mm are missing.");
+                        "No mount height serves arm a1 on lane 1: to clear plants and crests it must stand at 510 mm or"
+                                + " more, to reach the hollows at 440 mm or less; 72 mm are missing.");
     }
 
     @Test
     void saysSoWhereTheLiftDoesNotGoLowEnough() {
-        // G = 20 mm: the reach asks for 200 to 560 mm, the lift only gives 600 mm and more.
+        // G = 20 mm: 390 to 560 mm are asked for, the lift only gives 600 mm and more.
         Finding finding = new WorkHeightExists()
                 .check(Cases.weeding()
                         .arms(a -> new Arm(
@@ -78,7 +79,7 @@ class WorkHeightExistsTest {
 
         assertThat(finding.message())
                 .isEqualTo(
-                        "No mount height serves arm a1 on lane 1: its reach asks for mount heights from 200 mm to 560 mm,"
+                        "No mount height serves arm a1 on lane 1: tool and plants ask for mount heights from 390 mm to 560 mm,"
                                 + " its lift gives 600 mm to 950 mm; 42 mm are missing.");
     }
 
