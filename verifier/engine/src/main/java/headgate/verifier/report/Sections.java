@@ -18,7 +18,9 @@ final class Sections {
             section(
                     Family.BEHAVIOUR,
                     topic("whether the head as built does what its code answers"),
-                    topic("whether the labels of contact in the answers agree with the geometry")),
+                    topic(
+                            "whether the labels of contact in the answers agree with the geometry",
+                            "behaviour.contact-labels")),
             section(
                     Family.SHEET,
                     topic(
@@ -28,21 +30,23 @@ final class Sections {
             section(Family.PLAN, topic("whether the plan itself is good farming")),
             section(
                     Family.MOUNT,
-                    topic("bolts and plate under shock, breakaway and draft"),
+                    topic("the screws under working forces and breakaway", "mount.bolts"),
+                    topic("shocks at work and on the road"),
                     topic("hoses and cables between arm and head")),
             section(
                     Family.CLEARANCE,
                     topic("the head against the carriage's frame", "clearance.structure", "clearance.frame"),
-                    topic("the head against ground and canopy", "clearance.canopy", "clearance.ground"),
-                    topic("transport on the road, and folding"),
+                    topic("an arm's own parts, and the leaves of the crop, against heads", "clearance.canopy"),
+                    topic("transport on the road, folding and parking"),
                     topic("what heads hide from the carriage's sensors"),
                     topic("where pulled weeds and spoil fall")),
             section(Family.ROWS, topic("wheels between the rows, and row widths of another machine's making")),
             section(
                     Family.THROUGHPUT,
-                    topic("recorded stands: weeds and plants are taken as spread evenly, none clustered"),
+                    topic(
+                            "recorded stands: weeds are taken to come at random, neither clustered nor in each other's way"),
                     topic("what the carriage's sensors miss, unless the plan says it"),
-                    topic("refilling, unless a rule names it")),
+                    topic("refilling, look-ahead of the sensors, waiting for a neighbour")),
             section(Family.CROP, topic("what the head does to crop plants: leaves, protected zones, losses")),
             section(Family.LOAD, topic("soil forces on arm and carriage, traction, extrapolated soils")),
             section(Family.ENERGY, topic("whether the carriage can power all heads at once, and for how long")),

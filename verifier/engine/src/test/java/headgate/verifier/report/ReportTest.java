@@ -106,11 +106,11 @@ class ReportTest {
         Rule rule = Judgements.rule(
                 info, c -> List.of(Finding.of(info, "x").examined(1).end(Outcome.PASS, "clear")));
         Report made = Judgements.report(Judgements.judge(Judgements.eightArms().build(), List.of(rule)));
-        assertThat(section(Family.CLEARANCE).topics()).anyMatch(t -> t.contains("canopy"));
+        assertThat(section(Family.CLEARANCE).topics()).anyMatch(t -> t.contains("leaves of the crop"));
         assertThat(made.sections().stream()
                         .filter(s -> s.family() == Family.CLEARANCE)
                         .flatMap(s -> s.topics().stream()))
-                .noneMatch(t -> t.contains("ground and canopy"));
+                .noneMatch(t -> t.contains("leaves of the crop"));
     }
 
     @Test

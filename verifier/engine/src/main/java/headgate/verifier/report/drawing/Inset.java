@@ -16,7 +16,7 @@ final class Inset {
     private static final String ID = "inset";
 
     /** Half of the least length that is shown across, micrometres. */
-    private static final double LEAST = 60_000;
+    private static final double LEAST = 120_000;
 
     private Inset() {}
 
@@ -75,7 +75,7 @@ final class Inset {
     private static Canvas canvas(Projection seen, Scene.GapMark gap) {
         Flat from = seen.of(gap.from());
         Flat to = seen.of(gap.to());
-        double half = Math.max(LEAST, Math.max(1.1 * Mark.length(gap), 0.8 * gap.limitLength() * 1e6));
+        double half = Math.max(LEAST, Math.max(1.3 * Mark.length(gap), 0.8 * gap.limitLength() * 1e6));
         double width = WIDTH - 2 * LEFT;
         long across = (long) half;
         long upwards = (long) (half * PLOT / width);

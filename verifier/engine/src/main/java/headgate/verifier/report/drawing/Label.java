@@ -38,6 +38,18 @@ record Label(double at, String text) {
         return text.substring(0, text.offsetByCodePoints(0, most)) + "\u2026";
     }
 
+    /** Cuts a name to a width. Its end is kept: names of one kind begin alike and are told apart by their ends. */
+    private static String cutName(String name, double width) {
+        if (width(name) <= width) {
+            return name;
+        }
+        int most = (int) (width / LETTER) - 1;
+        if (most < 1) {
+            return "";
+        }
+        return "\u2026" + name.substring(name.offsetByCodePoints(name.length(), -most));
+    }
+
     /**
      * Leaves labels out, or cuts them, until none touches another.
      *
@@ -59,7 +71,7 @@ record Label(double at, String text) {
             Label label = sorted.get(i);
             double next = i + stride < sorted.size() ? sorted.get(i + stride).at() : 2 * to - label.at();
             double half = Math.min(Math.min(label.at() - end, (next - label.at() - BETWEEN) / 2), to - label.at());
-            String text = cut(label.text(), 2 * half);
+            String text = cutName(label.text(), 2 * half);
             if (!text.isEmpty()) {
                 kept.add(new Label(label.at(), text));
                 end = label.at() + width(text) / 2 + BETWEEN;

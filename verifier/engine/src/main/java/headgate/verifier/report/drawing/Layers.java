@@ -253,6 +253,7 @@ final class Layers {
             swept.add(place(shape(worker.shape().moving()), worker.work()));
             fixed.add(place(shape(worker.shape().fixed()), worker.work()));
             arms.add(place(shape(worker.arm()), worker.work()));
+            arms.add(place(shape(worker.column()), besideRail(worker)));
         }
         swept.forEach(p -> solid(p, Ink.SWEPT));
         arms.forEach(p -> solid(p, Ink.ARM));
@@ -265,6 +266,11 @@ final class Layers {
             String[] look = look(Ink.REACH);
             drawn.open("g", look).empty("path", "d", path).close().line();
         }
+    }
+
+    /** Where the frame of a column lies: it goes along with the side shift only. */
+    private static Point3 besideRail(Scene.Worker worker) {
+        return new Point3(0, worker.work().y(), 0);
     }
 
     private String reach(Scene.Worker worker) {
@@ -384,6 +390,7 @@ final class Layers {
             shifted(all, seen, worker.shape().fixed(), worker.work());
             shifted(all, seen, worker.shape().moving(), worker.work());
             shifted(all, seen, worker.arm(), worker.work());
+            shifted(all, seen, worker.column(), besideRail(worker));
             shifted(all, seen, worker.shape().stowed(), worker.lifted());
         }
         scene.gap().ifPresent(g -> {

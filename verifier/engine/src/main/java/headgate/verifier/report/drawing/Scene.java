@@ -89,12 +89,15 @@ public record Scene(
      * @param lifted where its mount is at the top of the lift
      * @param shape the head that it carries
      * @param arm the arm's own material, placed for a mount at the origin
+     * @param column the arm's own material that does not move with the lift, placed for a mount at y = 0
      */
-    public record Worker(String name, Point3 work, Point3 lifted, HeadShape shape, List<Prism> arm) {
+    public record Worker(
+            String name, Point3 work, Point3 lifted, HeadShape shape, List<Prism> arm, List<Prism> column) {
 
-        /** Copies the list. */
+        /** Copies the lists. */
         public Worker {
             arm = List.copyOf(arm);
+            column = List.copyOf(column);
         }
     }
 

@@ -107,7 +107,8 @@ public final class SceneMaker {
                 new Point3(mount.x(), mount.y(), drawn),
                 new Point3(mount.x(), mount.y(), station.arm().lift().most()),
                 shapes.computeIfAbsent(new Fitted(station.sheet(), station.turned()), SceneMaker::shape),
-                few(Occupied.of(station.arm().body())));
+                few(Occupied.of(station.arm().body())),
+                few(Occupied.of(station.arm().column())));
     }
 
     private static Scene.HeadShape shape(Fitted head) {

@@ -20,6 +20,10 @@ final class View {
     private static final double ROOM = 36;
 
     private static final double MOST_HEIGHT = 520;
+
+    /** From above a carriage is often as long as it is wide; seen smaller, its heads could not be told apart. */
+    private static final double MOST_HEIGHT_ABOVE = 760;
+
     private static final long AROUND = 60_000;
 
     private final Scene scene;
@@ -40,7 +44,7 @@ final class View {
         long lowest = seen == Projection.ABOVE ? corners[0].up() - AROUND : Math.min(0, corners[0].up());
         Interval up = new Interval(lowest, corners[1].up() + AROUND);
         double room = WIDTH - LEFT - RIGHT;
-        double scale = Canvas.fit(right, up, room, MOST_HEIGHT);
+        double scale = Canvas.fit(right, up, room, seen == Projection.ABOVE ? MOST_HEIGHT_ABOVE : MOST_HEIGHT);
         // A narrow scene is seen with more ground on either side rather than in a narrow plot.
         long missing = Math.max(0, (long) (room / scale * 1e6) - right.length()) / 2;
         boolean over = labelOver(scene, seen, up);
