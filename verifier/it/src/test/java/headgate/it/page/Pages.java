@@ -134,7 +134,8 @@ final class Pages {
                 List.of(),
                 List.of());
         return Case.ofOneHead(
-                new HeadUnderTest(facts, new HeadUnderTest.Run.Answering(sheet, answers)),
+                new HeadUnderTest(
+                        facts, new HeadUnderTest.Run.Answering(sheet, answers, Optional.of(new LocalHead(head)))),
                 CarriageReader.read(LOWFIELD.resolve("carriage.json")),
                 CropPlanReader.read(LOWFIELD.resolve(plan + ".json")),
                 PolicyReader.builtIn());

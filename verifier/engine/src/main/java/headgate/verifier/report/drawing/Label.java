@@ -16,38 +16,49 @@ record Label(double at, String text) {
     /** Size of letters, pixels. */
     static final int SIZE = 14;
 
-    /** A generous width of one letter: fonts differ, and no measure of them is at hand. */
-    private static final double LETTER = 9.2;
-
     private static final double BETWEEN = 8;
 
-    /** The width that a text may take. */
+    /** Room for an ellipsis, two letters and what is between labels. */
+    private static final double LEAST_PITCH = 44;
+
+    /** A generous width of a text: fonts differ, and no measure of them is at hand. */
     static double width(String text) {
-        return LETTER * text.codePointCount(0, text.length());
+        return text.codePoints().mapToDouble(Label::letter).sum();
+    }
+
+    private static double letter(int c) {
+        if ("mwMW@%\u2026\u2013".indexOf(c) >= 0 || c >= 0x2E80) {
+            return 15;
+        }
+        if ("iljtfr.,:;'|!()[]- ".indexOf(c) >= 0) {
+            return 7;
+        }
+        return Character.isUpperCase(c) ? 12 : 10;
     }
 
     /** Cuts a text to a width; empty if not even one letter and an ellipsis fit. */
     static String cut(String text, double width) {
-        if (width(text) <= width) {
-            return text;
+        String kept = text;
+        while (!kept.isEmpty() && width(mark(kept, text, true)) > width) {
+            kept = kept.substring(0, kept.offsetByCodePoints(kept.length(), -1));
         }
-        int most = (int) (width / LETTER) - 1;
-        if (most < 1) {
-            return "";
-        }
-        return text.substring(0, text.offsetByCodePoints(0, most)) + "\u2026";
+        return kept.isEmpty() ? "" : mark(kept, text, true);
     }
 
     /** Cuts a name to a width. Its end is kept: names of one kind begin alike and are told apart by their ends. */
-    private static String cutName(String name, double width) {
-        if (width(name) <= width) {
-            return name;
+    static String cutName(String name, double width) {
+        String kept = name;
+        while (!kept.isEmpty() && width(mark(kept, name, false)) > width) {
+            kept = kept.substring(kept.offsetByCodePoints(0, 1));
         }
-        int most = (int) (width / LETTER) - 1;
-        if (most < 1) {
-            return "";
+        return kept.isEmpty() ? "" : mark(kept, name, false);
+    }
+
+    private static String mark(String kept, String whole, boolean atEnd) {
+        if (kept.length() == whole.length()) {
+            return whole;
         }
-        return "\u2026" + name.substring(name.offsetByCodePoints(name.length(), -most));
+        return atEnd ? kept + "\u2026" : "\u2026" + kept;
     }
 
     /**
@@ -62,7 +73,7 @@ record Label(double at, String text) {
         List<Label> sorted =
                 labels.stream().sorted(Comparator.comparingDouble(Label::at)).toList();
         int stride = 1;
-        while (stride < sorted.size() && pitch(sorted, stride) < 3 * LETTER + BETWEEN) {
+        while (stride < sorted.size() && pitch(sorted, stride) < LEAST_PITCH) {
             stride++;
         }
         List<Label> kept = new ArrayList<>();
