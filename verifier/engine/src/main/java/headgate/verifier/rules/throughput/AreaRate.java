@@ -14,6 +14,7 @@ import headgate.verifier.check.Rule;
 import headgate.verifier.check.RuleInfo;
 import headgate.verifier.check.Severity;
 import headgate.verifier.formula.FieldEfficiency;
+import headgate.verifier.remedy.RaiseSpeed;
 import headgate.verifier.setup.Setup;
 import headgate.verifier.setup.Station;
 import java.util.List;
@@ -65,15 +66,30 @@ public final class AreaRate implements Rule {
                 .term("refilling, per pass", refill, Dimension.TIME)
                 .term("field efficiency E", efficiency, Dimension.SHARE)
                 .term("area rate C", rate, Dimension.AREA_RATE);
+        double lost = turning.turnTime() + turning.liftTime() + refill;
         String said = "At " + Dimension.SPEED.text(speed) + " the carriage does " + Dimension.AREA_RATE.text(rate)
                 + ", turns and refills included";
         return List.of(plan.wanted()
                 .areaRate()
-                .map(wanted -> finding.comparison(Comparison.atLeast(rate, wanted, Dimension.AREA_RATE))
+                .map(wanted -> proposing(finding, fastEnough(plan, wanted, span, lost), speed)
+                        .comparison(Comparison.atLeast(rate, wanted, Dimension.AREA_RATE))
                         .field("crop-plan:wanted.areaRate")
                         .decide(said + ", where " + Dimension.AREA_RATE.text(wanted) + " are wanted."))
                 .orElseGet(() ->
                         finding.end(Outcome.NOT_APPLICABLE, said + "; the crop plan wants no rate to hold it to.")));
+    }
+
+    /**
+     * The speed at which the rate is just reached: v with v w (L / v) / ((L + X) / v + lost) = C; infinite or negative if
+     * the time lost alone is too much.
+     */
+    private static double fastEnough(CropPlan plan, double rate, double span, double lost) {
+        double length = plan.field().length();
+        return (length + span) / (plan.rows().servedWidth() * length / rate - lost);
+    }
+
+    private static Finding.Builder proposing(Finding.Builder finding, double needed, double speed) {
+        return needed > speed && Double.isFinite(needed) ? finding.propose(new RaiseSpeed(needed)) : finding;
     }
 
     /** From the foremost to the rearmost beam in use, m. */

@@ -33,13 +33,13 @@ public final class KeepsPace implements Rule {
                     + " alarms); the arm treats one at a time, and a weed is lost unless its action starts within d = chord"
                     + " / v - t_g. The share that starts in time is that of an M/G/1 queue with constant patience d, with the"
                     + " action times that the head itself answers; the shortest window counts for all. Coverage is seen x"
-                    + " allowed x reached. Planting: T <= s / v, and v t_g <= chord, with the longest of the sheet's and the"
+                    + " allowed x reached; a weed within the protected radius of a crop plant is not allowed. Planting: T <= s / v, and v t_g <= chord, with the longest of the sheet's and the"
                     + " answered times. Look-ahead of the sensors, blocking by neighbours, refills and success in the soil"
                     + " are not in it.",
-            "queue with constant patience: Bae and Kim, Queueing Systems 64 (2010) 253-265; T <= s / v: first principles",
+            "Queue with constant patience: Bae and Kim, Queueing Systems 64 (2010) 253-265; T <= s / v: first principles",
             Severity.ERROR,
             "0.1.0",
-            List.of("behaviour.answers", "plan.operation", "rows.every-lane-has-an-arm"));
+            List.of("behaviour.total", "plan.operation", "plan.work-range", "rows.every-lane-has-an-arm"));
 
     /** Steps of the search for a speed, m/s: coarse, then fine. */
     private static final double COARSE = 0.01;
@@ -109,7 +109,8 @@ public final class KeepsPace implements Rule {
                 .term("longest time in the ground t_g", pace.longestInGround(), Dimension.TIME)
                 .term("shortest start window d = chord / v - t_g", pace.patience(), Dimension.TIME)
                 .term("seen", pace.recall(), Dimension.SHARE)
-                .term("allowed: in reach and accepted", pace.allowed(), Dimension.SHARE)
+                .term("of the band, outside of protected ground", pace.unprotected(), Dimension.SHARE)
+                .term("allowed: outside of protected ground, in reach and accepted", pace.allowed(), Dimension.SHARE)
                 .term("reached: started within the window", pace.reached(), Dimension.SHARE);
         String speed = Dimension.SPEED.text(pace.speed());
         String said = "At " + speed + " one arm treats " + Dimension.SHARE.text(pace.coverage())
@@ -132,7 +133,7 @@ public final class KeepsPace implements Rule {
         }
         if (pace.recall() * pace.allowed() < wanted) {
             return "only " + Dimension.SHARE.text(pace.allowed())
-                    + " of the band are in reach and accepted, whatever the speed";
+                    + " of the band may be treated (outside of protected ground, in reach, accepted), whatever the speed";
         }
         if (pace.patience() < 0) {
             return "a weed leaves the reach " + Dimension.TIME.text(-pace.patience())

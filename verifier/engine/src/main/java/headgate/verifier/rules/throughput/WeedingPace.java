@@ -20,7 +20,9 @@ import java.util.OptionalDouble;
  * @param longestInGround longest time in the ground, s
  * @param patience shortest start window, s
  * @param recall share of weeds that is seen, 0 to 1
- * @param allowed share of the band's weeds that the reach covers and the head accepts, 0 to 1
+ * @param unprotected share of the band that lies outside of the crop plants' protected radius, 0 to 1
+ * @param allowed share of the band's weeds that may be treated: outside of the protected radius, covered by the reach and
+ *     accepted by the head, 0 to 1
  * @param reached share of those whose action starts in time, 0 to 1
  * @param examined how many plants were looked at
  * @param fault how the head failed to answer; empty if it answered
@@ -32,6 +34,7 @@ record WeedingPace(
         double longestInGround,
         double patience,
         double recall,
+        double unprotected,
         double allowed,
         double reached,
         int examined,
@@ -40,13 +43,15 @@ record WeedingPace(
     static WeedingPace of(Station station, HeadAnswers head, CropPlan plan, CropPlan.Weeds weeds, double speed) {
         SpotTimes times = SpotTimes.weeds(station, head, plan, weeds, speed);
         double recall = weeds.recall().orElse(1.0);
-        double allowed = (double) times.times().size() / times.planned();
+        double unprotected = ProtectedGround.shareOutside(
+                plan.crop().protectedRadius(), plan.rows().plantSpacing(), weeds.bandWidth());
+        double allowed = unprotected * times.times().size() / times.planned();
         double perSquareMetre = weeds.density() * recall + weeds.falseAlarms().orElse(0.0);
         double arrivals = speed * weeds.bandWidth() * perSquareMetre * allowed;
         OptionalDouble patience =
                 times.times().stream().mapToDouble(t -> t.patience(speed)).min();
         if (patience.isEmpty()) {
-            return new WeedingPace(speed, 0, 0, 0, 0, recall, 0, 0, times.planned(), times.fault());
+            return new WeedingPace(speed, 0, 0, 0, 0, recall, unprotected, 0, 0, times.planned(), times.fault());
         }
         ServiceTime service = ServiceTime.ofSamples(
                 times.times().stream().mapToDouble(SpotTimes.Time::busy).toArray());
@@ -63,6 +68,7 @@ record WeedingPace(
                         .orElse(0),
                 patience.getAsDouble(),
                 recall,
+                unprotected,
                 allowed,
                 reached,
                 times.planned(),

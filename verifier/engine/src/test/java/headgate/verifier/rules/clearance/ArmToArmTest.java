@@ -20,6 +20,7 @@ import headgate.verifier.check.Cases;
 import headgate.verifier.check.Dimension;
 import headgate.verifier.check.Edit;
 import headgate.verifier.check.Finding;
+import headgate.verifier.check.NeverFinds;
 import headgate.verifier.check.Outcome;
 import headgate.verifier.check.Term;
 import java.util.List;
@@ -30,6 +31,7 @@ import org.junit.jupiter.api.Test;
  * Hand arithmetic: neighbours on one beam stand 1.000 m apart. Required is 30 mm by policy plus, for each arm, 1 mm
  * backlash, 2 mm tracking and 2 x 0.5 mm: 38 mm while there is neither angular play nor force.
  */
+@NeverFinds(value = Outcome.UNDECIDED, because = "every sheet, arm and policy gives what the gap needs")
 class ArmToArmTest {
 
     private static final Forces NO_FORCE =

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import headgate.api.vocabulary.Operation;
 import headgate.verifier.check.Case;
 import headgate.verifier.check.Cases;
+import headgate.verifier.check.Edit;
 import headgate.verifier.check.Finding;
 import headgate.verifier.check.Outcome;
 import java.util.Optional;
@@ -39,6 +40,23 @@ class AreaRateTest {
     @Test
     void failsAboveIt() {
         assertThat(check(wanting(0.3862)).outcome()).isEqualTo(Outcome.FAIL);
+    }
+
+    @Test
+    void failsAndProposesTheSpeedThatReachesIt() {
+        Case slow = wanting(0.5);
+
+        Finding finding = check(slow);
+
+        // 2 m x 200 m / 0.5 m²/s = 800 s a pass, less 30 s for turn and lift; 201.2 m / 770 s = 0.26130 m/s.
+        assertThat(finding.proposals()).extracting(Edit::text).containsExactly("drive at 0.262 m/s or faster");
+        assertThat(check(finding.proposals().get(0).apply(slow)).outcome()).isEqualTo(Outcome.PASS);
+    }
+
+    @Test
+    void proposesNothingWhereTurnsAloneTakeTooLong() {
+        // 400 m² in 30 s of turning and lifting: 13.3 m²/s at the most, however fast.
+        assertThat(check(wanting(13.4)).proposals()).isEmpty();
     }
 
     @Test

@@ -93,8 +93,26 @@ class KeepsPaceTest {
                 .build());
 
         assertThat(finding.outcome()).isEqualTo(Outcome.FAIL);
-        assertThat(finding.message()).contains("only 50 % of the band are in reach");
+        assertThat(finding.message()).contains("only 50 % of the band may be treated");
         assertThat(finding.proposals()).isEmpty();
+    }
+
+    @Test
+    void countsWeedsOnProtectedGroundAsMissed() {
+        // Discs of 50 mm every 400 mm in a band of 200 mm: pi x 0.0025 m² of 0.08 m² are protected, 9.82 %.
+        Finding finding =
+                only(Cases.weeding().crop(new CropPlan.Crop(0.1, 0.2, 0.05)).build());
+
+        double unprotected = 1 - Math.PI * 0.0025 / 0.08;
+        assertThat(finding.terms())
+                .filteredOn(t -> t.name().equals("of the band, outside of protected ground"))
+                .singleElement()
+                .satisfies(t -> assertThat(t.measure().value()).isCloseTo(unprotected, within(1e-12)));
+        // The arm is asked for fewer weeds; H as above, with 0.08 a second less those on protected ground.
+        double arrivals = 0.08 * unprotected;
+        double h = Math.exp(arrivals * 1.0);
+        assertThat(finding.comparison().orElseThrow().measured().value())
+                .isCloseTo(0.95 * unprotected * h / (1 + arrivals * 1.5 * h), within(1e-9));
     }
 
     @Test
