@@ -3,9 +3,16 @@ package headgate.runtime.form;
 import headgate.runtime.quantity.Kind;
 import headgate.runtime.quantity.Quantities;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Makes forms, with words that read well where a kind of file is declared. */
 public final class Forms {
+
+    /** A bound that stands in a form. Few differ, and each is asked for with every quantity that is read. */
+    private record Bound(String text, Kind kind) {}
+
+    private static final Map<Bound, Double> BOUNDS = new ConcurrentHashMap<>();
 
     private Forms() {}
 
@@ -118,6 +125,10 @@ public final class Forms {
      * @return its value, SI
      */
     static double si(String text, Kind kind) {
+        return BOUNDS.computeIfAbsent(new Bound(text, kind), b -> read(b.text, b.kind));
+    }
+
+    private static double read(String text, Kind kind) {
         Quantities.Written written = Quantities.parse(text);
         if (written == null) {
             throw new IllegalArgumentException("not a quantity: " + text);

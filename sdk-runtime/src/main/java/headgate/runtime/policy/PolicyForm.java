@@ -13,50 +13,69 @@ final class PolicyForm {
     private static final ObjectForm LIMITS = ObjectForm.of(
                     "the limits",
                     "The limits that differ from the built-in policy. A limit left out is the built-in one.")
-            .optional("armGap", limit(length("25 mm")), "Least gap between two arms after all tolerances.")
-            .optional("canopyGap", limit(length("30 mm")), "Least gap from a lifted or ready head to the canopy.")
+            .optional("armGap", limit("armGap", length("25 mm")), "Least gap between two arms after all tolerances.")
+            .optional(
+                    "canopyGap",
+                    limit("canopyGap", length("30 mm")),
+                    "Least gap from a lifted or ready head to the canopy.")
             .optional(
                     "coverageFactor",
-                    limit(new NumberForm("1", "6", "2")),
+                    limit("coverageFactor", new NumberForm("1", "6", "2")),
                     "The factor k that turns a standard deviation into a bound.")
-            .optional("massUse", limit(Forms.share("90 %")), "Largest share of an arm's payload that a head may use.")
+            .optional(
+                    "massUse",
+                    limit("massUse", Forms.share("90 %")),
+                    "Largest share of an arm's payload that a head may use.")
             .optional(
                     "momentUse",
-                    limit(Forms.share("90 %")),
+                    limit("momentUse", Forms.share("90 %")),
                     "Largest share of an arm's moment limits that a head may use.")
             .optional(
                     "frameGap",
-                    limit(length("25 mm")),
+                    limit("frameGap", length("25 mm")),
                     "Least gap from an arm or a head to the frame after all tolerances.")
-            .optional("groundGap", limit(length("50 mm")), "Least gap from a lifted head to the ground.")
-            .optional("wheelGap", limit(length("40 mm")), "Least gap from a tyre to the canopy.")
-            .optional("shockAtWork", limit(new NumberForm("1", "20", "1.5")), "Factor on weight for shocks at work.")
+            .optional("groundGap", limit("groundGap", length("50 mm")), "Least gap from a lifted head to the ground.")
+            .optional("wheelGap", limit("wheelGap", length("40 mm")), "Least gap from a tyre to the canopy.")
+            .optional(
+                    "shockAtWork",
+                    limit("shockAtWork", new NumberForm("1", "20", "1.5")),
+                    "Factor on weight for shocks at work.")
             .optional(
                     "shockInTransport",
-                    limit(new NumberForm("1", "20", "3")),
+                    limit("shockInTransport", new NumberForm("1", "20", "3")),
                     "Factor on weight for shocks on the road.")
-            .optional("boltUse", limit(Forms.share("50 %")), "Largest share of a bolt's proof load that may be used.")
+            .optional(
+                    "boltUse",
+                    limit("boltUse", Forms.share("50 %")),
+                    "Largest share of a bolt's proof load that may be used.")
             .optional(
                     "powerUse",
-                    limit(Forms.share("90 %")),
+                    limit("powerUse", Forms.share("90 %")),
                     "Largest share of an arm's electric supply that a head may use.")
             .optional(
-                    "sensorShadow", limit(Forms.share("5 %")), "Largest share of a sensor's band that a head may hide.")
+                    "sensorShadow",
+                    limit("sensorShadow", Forms.share("5 %")),
+                    "Largest share of a sensor's band that a head may hide.")
             .optional(
                     "cropLoss",
-                    limit(Forms.share("2 %")),
+                    limit("cropLoss", Forms.share("2 %")),
                     "Largest share of crop plants that may be lost, if the crop plan does not say.")
             .optional(
                     "confidence",
-                    limit(Forms.between(Kind.SHARE, "50 %", "99.99 %", "95 %")),
+                    limit("confidence", Forms.between(Kind.SHARE, "50 %", "99.99 %", "95 %")),
                     "Level of confidence of a bound over seeds.")
             .optional(
-                    "transportWidth", limit(Forms.aboveZero(Kind.LENGTH, "20 m", "3 m")), "Largest width on the road.")
+                    "transportWidth",
+                    limit("transportWidth", Forms.aboveZero(Kind.LENGTH, "20 m", "3 m")),
+                    "Largest width on the road.")
             .optional(
                     "transportHeight",
-                    limit(Forms.aboveZero(Kind.LENGTH, "20 m", "4 m")),
+                    limit("transportHeight", Forms.aboveZero(Kind.LENGTH, "20 m", "4 m")),
                     "Largest height on the road.")
-            .optional("transportGroundGap", limit(length("250 mm")), "Least gap to the ground on the road.")
+            .optional(
+                    "transportGroundGap",
+                    limit("transportGroundGap", length("250 mm")),
+                    "Least gap to the ground on the road.")
             .build();
 
     static final ObjectForm.Builder FORM = FileKind.form(
@@ -70,8 +89,8 @@ final class PolicyForm {
         return Forms.fromZero(Kind.LENGTH, "1 m", example);
     }
 
-    private static ObjectForm limit(Form value) {
-        return ObjectForm.of("a limit", "A limit, and where it comes from.")
+    private static ObjectForm limit(String name, Form value) {
+        return ObjectForm.of("the limit " + name, "A limit, and where it comes from.")
                 .required("value", value, "The limit.")
                 .required(
                         "source",

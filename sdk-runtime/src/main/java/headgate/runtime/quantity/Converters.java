@@ -8,23 +8,25 @@ import javax.measure.IncommensurableException;
 import javax.measure.UnitConverter;
 import tech.units.indriya.function.RationalNumber;
 
-/** Keeps the converters to SI, each made at first use, since most files use few units. */
+/**
+ * What one of a unit is in SI, as the units library converts it. Each is asked for once: most files use few units, and
+ * every unit here is a multiple of its SI unit.
+ */
 final class Converters {
 
     private record Key(Kind kind, WrittenUnit unit) {}
 
-    private static final Map<Key, UnitConverter> MADE = new ConcurrentHashMap<>();
+    private static final Map<Key, BigDecimal> FACTORS = new ConcurrentHashMap<>();
 
     private Converters() {}
 
-    /** The converter from a unit to the SI unit of a kind. */
-    static UnitConverter toSi(Kind kind, WrittenUnit unit) {
-        return MADE.computeIfAbsent(new Key(kind, unit), Converters::make);
+    /** What one of a unit is in SI, to 34 digits: more than a double holds, so that a product with it is rounded once. */
+    static BigDecimal factor(Kind kind, WrittenUnit unit) {
+        return FACTORS.computeIfAbsent(new Key(kind, unit), Converters::make);
     }
 
-    /** What one unit is in SI, to 34 digits: more than a double holds, so that a quotient by it is rounded only once. */
-    static BigDecimal factor(Kind kind, WrittenUnit unit) {
-        Number one = toSi(kind, unit).convert(BigDecimal.ONE);
+    private static BigDecimal make(Key key) {
+        Number one = converter(key).convert(BigDecimal.ONE);
         if (one instanceof RationalNumber rational) {
             return new BigDecimal(rational.getDividend())
                     .divide(new BigDecimal(rational.getDivisor()), MathContext.DECIMAL128);
@@ -32,9 +34,13 @@ final class Converters {
         return new BigDecimal(one.toString());
     }
 
-    private static UnitConverter make(Key key) {
+    private static UnitConverter converter(Key key) {
         try {
-            return key.unit.unit().getConverterToAny(key.kind.si());
+            UnitConverter converter = key.unit.unit().getConverterToAny(key.kind.si());
+            if (!converter.isLinear()) {
+                throw new IllegalStateException(key.unit.symbol() + " is no multiple of an SI unit");
+            }
+            return converter;
         } catch (IncommensurableException impossible) {
             throw new IllegalStateException(key.unit.symbol() + " does not measure " + key.kind.phrase(), impossible);
         }

@@ -60,7 +60,7 @@ public final class Quantities {
         if (!kind.units().contains(unit)) {
             throw new IllegalArgumentException(kind.phrase() + " is not written in " + unit.symbol());
         }
-        double value = Converters.toSi(kind, unit).convert(number).doubleValue();
+        double value = number.multiply(Converters.factor(kind, unit)).doubleValue();
         // A minus sign before a zero says nothing about a machine.
         return value == 0 ? 0.0 : value;
     }
