@@ -5,17 +5,40 @@ import headgate.runtime.cropplan.CropPlan;
 import headgate.runtime.origin.Loaded;
 import headgate.runtime.policy.Policy;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 
 /**
- * What is checked: heads on arms of a carriage, for a crop plan, held to a policy.
+ * What is checked: heads on arms of a carriage, for a crop plan, held to a policy. Two cases are equal if these four are.
  *
- * @param carriage the carriage
- * @param plan the crop plan
- * @param policy the limits
- * @param mountings which head is or may be on which arm; several for one arm are alternatives
+ * <p>What several rules work out of a case (the set-up, how a head behaves) is worked out once and kept with it; since a
+ * case does not change, that changes nothing but the time.
  */
-public record Case(Loaded<Carriage> carriage, Loaded<CropPlan> plan, Loaded<Policy> policy, List<Mounting> mountings) {
+public final class Case {
+
+    private final Loaded<Carriage> carriage;
+    private final Loaded<CropPlan> plan;
+    private final Loaded<Policy> policy;
+    private final List<Mounting> mountings;
+    private final Map<Class<?>, Object> derived = new ConcurrentHashMap<>();
+
+    /**
+     * Makes a case.
+     *
+     * @param carriage the carriage
+     * @param plan the crop plan
+     * @param policy the limits
+     * @param mountings which head is or may be on which arm; several for one arm are alternatives
+     */
+    public Case(Loaded<Carriage> carriage, Loaded<CropPlan> plan, Loaded<Policy> policy, List<Mounting> mountings) {
+        this.carriage = carriage;
+        this.plan = plan;
+        this.policy = policy;
+        this.mountings = List.copyOf(mountings);
+    }
 
     /**
      * A head on an arm.
@@ -65,9 +88,55 @@ public record Case(Loaded<Carriage> carriage, Loaded<CropPlan> plan, Loaded<Poli
         record Waits() implements Duty {}
     }
 
-    /** Copies the list. */
-    public Case {
-        mountings = List.copyOf(mountings);
+    /** {@return the carriage} */
+    public Loaded<Carriage> carriage() {
+        return carriage;
+    }
+
+    /** {@return the crop plan} */
+    public Loaded<CropPlan> plan() {
+        return plan;
+    }
+
+    /** {@return the limits} */
+    public Loaded<Policy> policy() {
+        return policy;
+    }
+
+    /** {@return which head may be used on which arm} */
+    public List<Mounting> mountings() {
+        return mountings;
+    }
+
+    /**
+     * Works something out of the case, once.
+     *
+     * @param <T> its type, of which a case keeps one value
+     * @param type its type
+     * @param maker a pure function of the case
+     * @return the value
+     */
+    public <T> T derived(Class<T> type, Function<Case, T> maker) {
+        Object known = derived.get(type);
+        if (known == null) {
+            known = maker.apply(this);
+            derived.put(type, known);
+        }
+        return type.cast(known);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Case that
+                && carriage.equals(that.carriage)
+                && plan.equals(that.plan)
+                && policy.equals(that.policy)
+                && mountings.equals(that.mountings);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(carriage, plan, policy, mountings);
     }
 
     /**

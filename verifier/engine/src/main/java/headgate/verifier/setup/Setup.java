@@ -1,10 +1,8 @@
 package headgate.verifier.setup;
 
 import headgate.verifier.check.Case;
-import java.lang.ref.WeakReference;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 
 /**
  * The set-up of a case.
@@ -19,14 +17,6 @@ import java.util.concurrent.atomic.AtomicReference;
  */
 public record Setup(
         List<Lane> lanes, List<Station> stations, List<Station> waiting, List<EmptyArm> empty, Optional<Long> margin) {
-
-    /**
-     * The set-up that was made last. Rules ask for the set-up of one case one after the other; it depends on the case
-     * alone, so remembering it changes nothing but the time.
-     */
-    private static final AtomicReference<Made> LAST = new AtomicReference<>();
-
-    private record Made(WeakReference<Case> subject, Setup setup) {}
 
     /** Copies the lists. */
     public Setup {
@@ -43,13 +33,7 @@ public record Setup(
      * @return the set-up
      */
     public static Setup of(Case subject) {
-        Made last = LAST.get();
-        if (last != null && last.subject().refersTo(subject)) {
-            return last.setup();
-        }
-        Setup setup = SetupMaker.make(subject);
-        LAST.set(new Made(new WeakReference<>(subject), setup));
-        return setup;
+        return subject.derived(Setup.class, SetupMaker::make);
     }
 
     /** {@return true if every lane has an arm} */

@@ -43,7 +43,10 @@ final class Examination {
      */
     static List<Finding> of(Case subject, RuleInfo rule, Trait first, Trait... more) {
         Set<Trait> traits = EnumSet.of(first, more);
-        return FittedHead.each(subject, rule, fitted -> findings(rule, fitted, traits, tallies(subject, fitted)));
+        return FittedHead.each(
+                subject,
+                rule,
+                fitted -> findings(rule, fitted, traits, Tallies.of(subject).about(fitted)));
     }
 
     /**
@@ -103,7 +106,8 @@ final class Examination {
         return fitted.head().answers().orElseThrow().kind() == HeadKind.SPOT;
     }
 
-    private static List<Tally> tallies(Case subject, FittedHead fitted) {
+    /** Probes a head and looks at what it answered. */
+    static List<Tally> tallies(Case subject, FittedHead fitted) {
         HeadAnswers answers = fitted.head().answers().orElseThrow();
         ProbeSetting setting = setting(subject, fitted);
         return isSpot(fitted)
