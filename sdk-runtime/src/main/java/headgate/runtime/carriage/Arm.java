@@ -179,6 +179,9 @@ public record Arm(
      */
     public record Direction(double x, double y, double z) {
 
+        /** How far the length of a direction may be from 1, after rounding. */
+        private static final double ROUNDING = 1e-12;
+
         /** Straight down: the plate of an arm from which heads hang. */
         public static final Direction DOWN = new Direction(0, 0, -1);
 
@@ -195,7 +198,10 @@ public record Arm(
             if (!(length > 0) || Double.isInfinite(length)) {
                 throw new IllegalArgumentException("a direction needs a finite vector that is not 0");
             }
-            return new Direction(x / length, y / length, z / length);
+            // A vector that is a direction already stays as it is, so that a file read, written and read is the same.
+            return Math.abs(length - 1) < ROUNDING
+                    ? new Direction(x, y, z)
+                    : new Direction(x / length, y / length, z / length);
         }
     }
 

@@ -133,6 +133,21 @@ public record Policy(
     }
 
     /**
+     * Finds a limit by its name.
+     *
+     * @param name the name, one of {@link #names()}
+     * @return the limit
+     */
+    public Limit limit(String name) {
+        return ENTRIES.stream()
+                .filter(entry -> entry.name.equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("there is no limit " + name))
+                .get
+                .apply(this);
+    }
+
+    /**
      * Finds the limits that let more pass than another policy does. A stricter limit is nobody's concern; a looser one is
      * shown to everybody who reads a verdict.
      *

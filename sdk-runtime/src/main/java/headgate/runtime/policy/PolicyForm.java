@@ -85,6 +85,19 @@ final class PolicyForm {
 
     private PolicyForm() {}
 
+    /** What the value of a limit may be. */
+    static Form valueOf(String limit) {
+        return field((ObjectForm) field(LIMITS, limit), "value");
+    }
+
+    private static Form field(ObjectForm object, String name) {
+        return object.fields().stream()
+                .filter(field -> field.name().equals(name))
+                .findFirst()
+                .orElseThrow()
+                .form();
+    }
+
     private static Form length(String example) {
         return Forms.fromZero(Kind.LENGTH, "1 m", example);
     }

@@ -101,7 +101,8 @@ public final class Quantities {
      *
      * @param si the value, SI
      * @param kind what it measures
-     * @return the first of the kind's units in which the number is from 1 to 1000, or else the kind's first unit
+     * @return the kind's first unit if the number in it is from 0.1 to 1000, else the first in which it is from 1 to
+     *     1000, or else the first
      */
     public static WrittenUnit handiest(double si, Kind kind) {
         WrittenUnit first = kind.units().get(0);
@@ -114,7 +115,7 @@ public final class Quantities {
         }
         for (WrittenUnit unit : kind.units()) {
             double number = Math.abs(inUnit(si, kind, unit).doubleValue());
-            if (number >= 1 && number < 1000) {
+            if (number >= (unit == first ? 0.1 : 1) && number < 1000) {
                 return unit;
             }
         }
