@@ -29,8 +29,10 @@ enum Ink {
     BAND("band to be treated", "#f1e6cf", "#9a7f4e", 0.8, "1 3"),
     /** How far the ground moves. */
     GROUND("ground, highest and lowest", "#e6d8c3", "#6b4d2c", 1.2, ""),
-    /** The tightest place. */
-    GAP("tightest place", "none", "#a3122f", 3, "");
+    /** The tightest place, where it is too tight. */
+    GAP("tightest place", "none", "#a3122f", 3, ""),
+    /** The tightest place, where it is wide enough. */
+    GAP_HOLDS("tightest place", "none", "#1d5a2c", 3, "");
 
     /** The colour of words. */
     static final String TEXT = "#1d2528";
@@ -47,6 +49,11 @@ enum Ink {
         this.stroke = stroke;
         this.width = width;
         this.dash = dash;
+    }
+
+    /** How a tightest place is drawn. */
+    static Ink of(Scene.GapMark gap) {
+        return gap.holds() ? GAP_HOLDS : GAP;
     }
 
     /** What it stands for, in a legend. */

@@ -50,8 +50,8 @@ final class Inset {
                 .line();
         Layers.draw(svg, scene, seen, canvas, ID);
         lines(svg, seen, canvas, gap);
-        key(svg, 20, "none", "gap " + gap.measured());
-        key(svg, 44, "5 4", "must be " + gap.limit());
+        key(svg, 20, Ink.of(gap), "none", "gap " + gap.measured());
+        key(svg, 44, Ink.of(gap), "5 4", "must be " + gap.limit());
         View.scaleBar(svg, canvas, LEFT + 2, canvas.bottom() + 24);
         double times = canvas.scale() / View.canvas(scene, seen).scale();
         Label.draw(
@@ -114,14 +114,15 @@ final class Inset {
                     middleX + dx * needed / 2,
                     middleY + dy * needed / 2,
                     "5 4",
-                    "2");
+                    "2",
+                    Ink.of(gap));
         }
         Mark.draw(svg, seen, canvas, gap);
         svg.close().line();
     }
 
-    private static void key(Markup svg, double y, String dash, String text) {
-        Mark.line(svg, LEFT + 2, y - 5, LEFT + 52, y - 5, dash, "none".equals(dash) ? Ink.GAP.width() : "2");
+    private static void key(Markup svg, double y, Ink ink, String dash, String text) {
+        Mark.line(svg, LEFT + 2, y - 5, LEFT + 52, y - 5, dash, "none".equals(dash) ? ink.width() : "2", ink);
         Label.draw(svg, LEFT + 64, y, "start", Label.cut(text, WIDTH - LEFT - 70), "font-weight", "bold");
     }
 }

@@ -25,6 +25,7 @@ final class Mark {
     }
 
     static void draw(Markup svg, Projection seen, Canvas canvas, Scene.GapMark gap) {
+        Ink ink = Ink.of(gap);
         Flat from = seen.of(gap.from());
         Flat to = seen.of(gap.to());
         double x1 = canvas.x(from.right());
@@ -33,17 +34,17 @@ final class Mark {
         double y2 = canvas.y(to.up());
         double length = Math.hypot(x2 - x1, y2 - y1);
         if (length < SHORTEST) {
-            ring(svg, (x1 + x2) / 2, (y1 + y2) / 2);
+            ring(svg, (x1 + x2) / 2, (y1 + y2) / 2, ink);
         } else {
-            line(svg, x1, y1, x2, y2, "none", Ink.GAP.width());
+            line(svg, x1, y1, x2, y2, "none", ink.width(), ink);
             if (length < 4 * SHORTEST) {
-                ring(svg, (x1 + x2) / 2, (y1 + y2) / 2);
+                ring(svg, (x1 + x2) / 2, (y1 + y2) / 2, ink);
             }
         }
     }
 
     /** A line with bars at its ends, with a light edge so that it stands out on any ground. */
-    static void line(Markup svg, double x1, double y1, double x2, double y2, String dash, String width) {
+    static void line(Markup svg, double x1, double y1, double x2, double y2, String dash, String width, Ink ink) {
         double length = Math.hypot(x2 - x1, y2 - y1);
         double nx = -(y2 - y1) / length * BAR;
         double ny = (x2 - x1) / length * BAR;
@@ -56,19 +57,19 @@ final class Mark {
                 "d",
                 line,
                 "stroke",
-                Ink.GAP.stroke(),
+                ink.stroke(),
                 "stroke-width",
                 width,
                 "stroke-dasharray",
                 dash,
                 "fill",
                 "none");
-        svg.empty("path", "d", bars, "stroke", Ink.GAP.stroke(), "stroke-width", width, "fill", "none")
+        svg.empty("path", "d", bars, "stroke", ink.stroke(), "stroke-width", width, "fill", "none")
                 .line();
     }
 
-    private static void ring(Markup svg, double x, double y) {
-        for (String[] look : new String[][] {{"#fff", "6"}, {Ink.GAP.stroke(), Ink.GAP.width()}}) {
+    private static void ring(Markup svg, double x, double y, Ink ink) {
+        for (String[] look : new String[][] {{"#fff", "6"}, {ink.stroke(), ink.width()}}) {
             svg.empty(
                     "circle",
                     "cx",

@@ -52,10 +52,11 @@ public final class Pictures {
     /**
      * What the ways of drawing stand for.
      *
+     * @param scene the scene
      * @return one sample each
      */
-    public static List<Sample> legend() {
-        return Legend.samples();
+    public static List<Sample> legend(Scene scene) {
+        return Legend.samples(scene);
     }
 
     /**

@@ -227,7 +227,7 @@ final class View {
                 "d",
                 "M" + Mark.at(x, y) + "V" + Canvas.px(end),
                 "stroke",
-                Ink.GAP.stroke(),
+                Ink.of(gap).stroke(),
                 "stroke-width",
                 "1.2",
                 "fill",
@@ -248,7 +248,7 @@ final class View {
                 "fill",
                 "#fff",
                 "stroke",
-                Ink.GAP.stroke(),
+                Ink.of(gap).stroke(),
                 "stroke-width",
                 "1.2");
         Label.draw(svg, middle, top + 17, "middle", text, "font-weight", "bold");

@@ -31,6 +31,9 @@ public final class HtmlReport {
     /** Failures that are named beside the verdict. */
     private static final int MOST_REASONS = 5;
 
+    /** Longest text of a reason beside the verdict, characters. */
+    private static final int LONGEST_REASON = 240;
+
     private final Report report;
     private final Markup page = new Markup();
     private final FindingWriter findings;
@@ -116,8 +119,8 @@ public final class HtmlReport {
             page.open("ul");
             for (Entry entry : failures.subList(0, Math.min(MOST_REASONS, failures.size()))) {
                 page.open("li")
-                        .leaf("a", entry.subject(), "href", "#" + findings.id(entry))
-                        .text(": " + entry.message())
+                        .leaf("a", brief(entry.subject()), "href", "#" + findings.id(entry))
+                        .text(": " + brief(entry.message()))
                         .close();
             }
             if (failures.size() > MOST_REASONS) {
@@ -126,6 +129,13 @@ public final class HtmlReport {
             page.close();
         }
         page.close().close().line().close().line();
+    }
+
+    /** Beside the verdict a reason is only named; it is told in full under Findings. */
+    private static String brief(String words) {
+        return words.codePointCount(0, words.length()) <= LONGEST_REASON
+                ? words
+                : words.substring(0, words.offsetByCodePoints(0, LONGEST_REASON)) + "\u2026";
     }
 
     /** The verdict's own word stands over the line already. */
@@ -184,7 +194,7 @@ public final class HtmlReport {
                 Pictures.side(report.scene()),
                 "From the right-hand side, to scale. Heads of one beam lie behind each other; the frame is a shade.");
         page.open("ul", "class", "legend", "aria-label", "Legend");
-        for (Pictures.Sample sample : Pictures.legend()) {
+        for (Pictures.Sample sample : Pictures.legend(report.scene())) {
             page.open("li").add(sample.picture()).leaf("span", sample.words()).close();
         }
         page.close().line();
