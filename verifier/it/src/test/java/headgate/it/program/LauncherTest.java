@@ -52,8 +52,8 @@ class LauncherTest {
     void noJavaAtAllIsSaidInOneLine(@TempDir Path work) throws Exception {
         assumeTrue(!Files.exists(Path.of("/usr/libexec/java_home")), "macOS finds its JDKs by a command of its own");
         Path tools = Files.createDirectory(work.resolve("tools"));
-        Path readlink = Files.writeString(
-                tools.resolve("readlink"), "#!/bin/sh\nexec " + which("readlink") + " \"$@\"\n");
+        Path readlink =
+                Files.writeString(tools.resolve("readlink"), "#!/bin/sh\nexec " + which("readlink") + " \"$@\"\n");
         Files.setPosixFilePermissions(readlink, PosixFilePermissions.fromString("rwxr-xr-x"));
         Call.Result result = Call.in(work)
                 .without("JAVA_HOME")
