@@ -16,9 +16,9 @@ public final class ContactLabels implements Rule {
             "The contact that each phase names is not milder than its shape says",
             "Whether an arm may shift or lift is decided by contact. A phase that calls itself free"
                     + " with its fingers in the soil would be torn out.",
-            "The lowest material of the posture at the tool point is compared with the ground and the"
-                    + " top of the canopy: below ground is soil, below the canopy's top is canopy, else free. The"
-                    + " label is at least as strict.",
+            "The lowest material of the posture at the tool point is compared with the ground: whatever reaches below it is in"
+                    + " the soil, and the label must say so. The canopy is a matter of the crop plan, which a head does not know:"
+                    + " clearance.work-height keeps the head over it.",
             "Contract of the head API",
             Severity.ERROR,
             "0.1.0",

@@ -1,6 +1,5 @@
 package headgate.verifier.rules.behaviour;
 
-import headgate.api.shape.Interval;
 import headgate.runtime.answers.HeadAnswers;
 import headgate.runtime.answers.HeadKind;
 import headgate.verifier.behaviour.Behaviour;
@@ -15,15 +14,9 @@ import headgate.verifier.check.Finding;
 import headgate.verifier.check.FittedHead;
 import headgate.verifier.check.Outcome;
 import headgate.verifier.check.RuleInfo;
-import headgate.verifier.setup.Setup;
-import headgate.verifier.setup.Station;
-import headgate.verifier.setup.WorkHeight;
-import java.util.ArrayList;
-import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -107,36 +100,23 @@ final class Examination {
     }
 
     /** Probes a head and looks at what it answered. */
-    static List<Tally> tallies(Case subject, FittedHead fitted) {
+    static List<Tally> tallies(FittedHead fitted) {
         HeadAnswers answers = fitted.head().answers().orElseThrow();
-        ProbeSetting setting = setting(subject, fitted);
+        ProbeSetting setting = setting(fitted);
         return isSpot(fitted)
                 ? Behaviour.examine(ProbeRun.ask(fitted.sheet(), answers, setting))
                 : RowBehaviour.examine(fitted.sheet(), answers, answers, setting);
     }
 
     /**
-     * Where the case calls for probes: at the mount height that the plan's set-up gives, with the ground at its lowest
-     * and its highest; the highest mount height of the stations, since from there the tool reaches least deep.
+     * Where a head is probed for its contract: where its own reach allows, turned as it is fitted. The contract holds over
+     * the whole work range, of which a plan wants only a part, and a head knows nothing of the plan's canopy.
      */
-    static ProbeSetting setting(Case subject, FittedHead fitted) {
-        ProbeSetting alone = ProbeSetting.alone(fitted.sheet());
-        List<Facing> facings = List.of(fitted.turned() ? Facing.TURNED : Facing.FORWARD);
-        Interval ground = Setup.of(subject).stations().stream()
-                .filter(s -> s.head().equals(fitted.head()) && s.turned() == fitted.turned())
-                .map(Station::height)
-                .flatMap(h -> ground(h).stream())
-                .reduce(Interval::hull)
-                .orElse(alone.ground());
-        long canopy = Math.round(subject.plan().value().crop().canopyHeight() * 1e6);
-        return new ProbeSetting(ground, canopy, facings, ProbeSetting.USUAL_SEQUENCE);
-    }
-
-    private static Collection<Interval> ground(WorkHeight height) {
-        List<Interval> result = new ArrayList<>();
-        Optional<Interval> allowed = height.allowed();
-        allowed.ifPresent(h ->
-                result.add(new Interval(-(h.most() + height.groundMotion()), -(h.most() - height.groundMotion()))));
-        return result;
+    static ProbeSetting setting(FittedHead fitted) {
+        return new ProbeSetting(
+                ProbeSetting.alone(fitted.sheet()).ground(),
+                0,
+                List.of(fitted.turned() ? Facing.TURNED : Facing.FORWARD),
+                ProbeSetting.USUAL_SEQUENCE);
     }
 }

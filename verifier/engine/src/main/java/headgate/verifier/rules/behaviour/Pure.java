@@ -39,10 +39,10 @@ public final class Pure implements Rule {
 
     @Override
     public List<Finding> check(Case subject) {
-        return FittedHead.each(subject, INFO, fitted -> check(subject, fitted));
+        return FittedHead.each(subject, INFO, Pure::check);
     }
 
-    private static List<Finding> check(Case subject, FittedHead fitted) {
+    private static List<Finding> check(FittedHead fitted) {
         Optional<HeadAnswers> again = fitted.head().again();
         if (again.isEmpty()) {
             return List.of(Finding.undecided(
@@ -51,7 +51,7 @@ public final class Pure implements Rule {
                     "No other instance of the head was run, so nobody knows whether it answers the" + " same."));
         }
         HeadAnswers answers = fitted.head().answers().orElseThrow();
-        ProbeSetting setting = Examination.setting(subject, fitted);
+        ProbeSetting setting = Examination.setting(fitted);
         // A remedy changes the sheet of the case, never what the head itself says.
         Tally sheets = Behaviour.sheetStays(answers.sheet(), again.get().sheet());
         Tally pure = Examination.isSpot(fitted)

@@ -10,18 +10,15 @@ import java.util.Map;
 /** What the probes of each head of a case found: looked at once, for all rules on behaviour. Confined to one thread. */
 final class Tallies {
 
-    private final Case subject;
     private final Map<FittedHead, List<Tally>> known = new HashMap<>();
 
-    private Tallies(Case subject) {
-        this.subject = subject;
-    }
+    private Tallies() {}
 
     static Tallies of(Case subject) {
-        return subject.derived(Tallies.class, Tallies::new);
+        return subject.derived(Tallies.class, c -> new Tallies());
     }
 
     List<Tally> about(FittedHead fitted) {
-        return known.computeIfAbsent(fitted, f -> Examination.tallies(subject, f));
+        return known.computeIfAbsent(fitted, Examination::tallies);
     }
 }

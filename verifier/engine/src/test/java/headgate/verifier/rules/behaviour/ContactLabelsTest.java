@@ -32,16 +32,17 @@ class ContactLabelsTest {
                 return usual;
             }
             List<Phase> phases = new ArrayList<>(usual.phases());
-            // The way back starts among the leaves, 10 mm over the ground.
+            // It comes out of the soil and says that it is among the leaves.
+            Phase draw = phases.get(2);
             phases.set(
-                    3,
-                    Cases.phase("return", 0.5, sheet.readyToolPoint(), Contact.FREE)
+                    2,
+                    Cases.phase("draw", draw.duration(), draw.toolPoint(), Contact.CANOPY)
                             .build());
             return Action.of(phases);
         }));
 
         assertThat(findings).extracting(Finding::outcome).containsExactly(Outcome.FAIL);
-        assertThat(findings.get(0).message()).contains("canopy");
+        assertThat(findings.get(0).message()).contains("labelled canopy").contains("soil");
     }
 
     @Test
