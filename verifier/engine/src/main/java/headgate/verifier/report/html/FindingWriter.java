@@ -11,6 +11,7 @@ import headgate.verifier.report.Section;
 import headgate.verifier.report.markup.Markup;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Optional;
 
 /** Writes findings: those that need a reader in full, those that pass folded into a table. */
 final class FindingWriter {
@@ -20,6 +21,9 @@ final class FindingWriter {
 
     /** Lines of one folded table. */
     private static final int MOST_LINES = 400;
+
+    private static final List<String> UNMEASURED = List.of("Rule", "What was looked at");
+    private static final List<String> MEASURED = List.of("Rule", "What was looked at", "Found", "Must be", "Margin");
 
     private final Markup page;
     private final IdentityHashMap<Entry, String> ids = new IdentityHashMap<>();
@@ -161,17 +165,18 @@ final class FindingWriter {
                 .leaf("span", outcome.label(), "class", "word")
                 .close();
         page.open("table", "class", "passed").open("thead").open("tr");
-        for (String title : List.of("Rule", "What was looked at", "Found", "Must be", "Margin")) {
+        boolean measured = all.stream().anyMatch(e -> e.comparison().isPresent());
+        for (String title : measured ? MEASURED : UNMEASURED) {
             page.leaf("th", title, "scope", "col");
         }
         page.close().close().open("tbody").line();
-        all.stream().limit(MOST_LINES).forEach(this::line);
+        all.stream().limit(MOST_LINES).forEach(e -> line(e, measured));
         page.close().close();
         more(all.size() - MOST_LINES, outcome);
         page.close().line();
     }
 
-    private void line(Entry entry) {
+    private void line(Entry entry, boolean measured) {
         page.open("tr", "id", id(entry)).open("th", "scope", "row");
         page.leaf("code", entry.rule().id()).close();
         page.open("td")
@@ -179,15 +184,15 @@ final class FindingWriter {
                 .empty("br")
                 .text(entry.message())
                 .close();
-        page.leaf("td", entry.comparison().map(c -> c.measured().toString()).orElse(""), "class", "number");
-        page.leaf(
-                "td",
-                entry.comparison()
-                        .map(c -> c.relation().label() + " " + c.limit())
-                        .orElse(""),
-                "class",
-                "number");
-        page.leaf("td", entry.comparison().map(Margin::text).orElse(""), "class", "number");
+        if (measured) {
+            number(entry.comparison().map(c -> c.measured().toString()));
+            number(entry.comparison().map(c -> c.relation().label() + " " + c.limit()));
+            number(entry.comparison().map(Margin::text));
+        }
         page.close().line();
+    }
+
+    private void number(Optional<String> figure) {
+        page.leaf("td", figure.orElse(""), "class", "number");
     }
 }
