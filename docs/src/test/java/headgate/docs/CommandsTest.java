@@ -22,9 +22,7 @@ class CommandsTest {
     /** What cannot run inside the tests, and why. */
     private static final List<String> NOT_RUN = List.of(
             // These start the tests that this one is a part of.
-            "mvn -B -ntp verify",
-            "mvn -B -ntp -Pdeep verify",
-            "mvn -B -ntp -Pevidence verify");
+            "mvn -B -ntp verify", "mvn -B -ntp -Pdeep verify", "mvn -B -ntp -Pevidence verify");
 
     static List<Page> pagesWithCommands() throws IOException {
         return Page.all().stream().filter(p -> !p.commands().isEmpty()).toList();
