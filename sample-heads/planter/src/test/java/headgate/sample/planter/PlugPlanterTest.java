@@ -56,15 +56,15 @@ class PlugPlanterTest {
         assertThat(planter.sheet().actionTime().orElseThrow().most().value()).isLessThan(0.30 / 0.18);
     }
 
-    /** The empty tray slides out over the neighbour's lane: on arms 0.90 m apart 0.90 - 0.29 - 0.575 = 0.035 m are left. */
+    /** The empty tray slides out over the neighbour's lane: on arms 0.90 m apart 0.90 - 0.29 - 0.60 = 0.01 m is left. */
     @Test
     void reachesOverTheNeighbourByItsOutrigger() {
         long left = extreme(1);
         long right = extreme(-1);
-        assertThat(left).isEqualTo(575_000);
+        assertThat(left).isEqualTo(600_000);
         assertThat(right).isEqualTo(-290_000);
-        assertThat(900_000 + right - left).isEqualTo(35_000);
-        assertThat(1_200_000 + right - left).isEqualTo(335_000);
+        assertThat(900_000 + right - left).isEqualTo(10_000);
+        assertThat(1_200_000 + right - left).isEqualTo(310_000);
     }
 
     private long extreme(int side) {
