@@ -114,6 +114,11 @@ public final class HtmlReport {
         page.open("div");
         page.leaf("p", verdictWord(), "class", "word");
         page.leaf("p", withoutWord(report.headline()));
+        if (!report.limits().isEmpty()) {
+            page.open("p")
+                    .leaf("a", "What must be kept during work", "href", "#limits")
+                    .close();
+        }
         List<Entry> failures = report.failures();
         if (!failures.isEmpty()) {
             page.open("ul");
@@ -241,7 +246,7 @@ public final class HtmlReport {
                     .line();
         }
         if (!report.limits().isEmpty()) {
-            page.leaf("h3", "To be kept during work").line();
+            page.leaf("h3", "To be kept during work", "id", "limits").line();
             page.open("ul");
             report.limits().stream().map(Limit::text).forEach(t -> page.leaf("li", t));
             page.close().line();
