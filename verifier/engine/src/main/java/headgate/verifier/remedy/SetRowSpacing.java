@@ -39,9 +39,9 @@ public record SetRowSpacing(double spacing, double pitch) implements Edit {
         if (pitch == 0) {
             return "work rows that are " + Dimension.LENGTH.text(spacing, RoundingMode.CEILING) + " apart";
         }
-        return "set neighbouring arms at least " + Dimension.LENGTH.text(pitch, RoundingMode.CEILING)
-                + " apart, which is a row spacing of at least "
-                + Dimension.LENGTH.text(spacing, RoundingMode.CEILING);
+        return "set rows at least " + Dimension.LENGTH.text(spacing, RoundingMode.CEILING)
+                + " apart, so that neighbouring arms on a beam stand at least "
+                + Dimension.LENGTH.text(pitch, RoundingMode.CEILING) + " apart";
     }
 
     @Override

@@ -213,14 +213,14 @@ public final class Judgements {
 
     private static Case placed(Case c) {
         return new Case(
-                placed(c.carriage(), "/home/somebody/farm/carriage.json", Map.of("arms[0]", place(12))),
+                placed(c.carriage(), "/home/somebody/files/carriage.json", Map.of("arms[0]", place(12))),
                 placed(c.plan(), "plans\\lettuce.json", Map.of("rows.spacing", place(5))),
                 c.policy(),
                 c.mountings());
     }
 
     private static Place place(int line) {
-        return new Place("/home/somebody/farm/file.json", line, 7);
+        return new Place("/home/somebody/files/file.json", line, 7);
     }
 
     private static <T> Loaded<T> placed(Loaded<T> loaded, String file, Map<String, Place> places) {

@@ -131,7 +131,8 @@ class ReportTest {
         Entry failing = report.failures().get(0);
         assertThat(failing.remedies()).hasSize(1);
         assertThat(failing.remedies().get(0).text())
-                .isEqualTo("set neighbouring arms at least 980 mm apart, which is a row spacing of at least 490 mm");
+                .isEqualTo(
+                        "set rows at least 490 mm apart, so that neighbouring arms on a beam stand at least 980 mm apart");
     }
 
     @Test

@@ -186,10 +186,13 @@ public final class ArmToArm implements Rule {
             }
             int lanes = left.get().lane().number() - right.get().lane().number();
             Point apart = left.get().mount().minus(right.get().mount());
-            double needed = Micrometres.toMetres(apart.y() + m.pair().shortfall());
-            if (lanes > 0 && needed / lanes > spacing) {
-                spacing = needed / lanes;
-                pitch = needed;
+            long shortfall = m.pair().shortfall();
+            // Mounts may stand beside their rows: what is missing is added to the rows, and the mounts keep their
+            // offset.
+            long rows = left.get().lane().y() - right.get().lane().y() + shortfall;
+            if (lanes > 0 && Micrometres.toMetres(rows) / lanes > spacing) {
+                spacing = Micrometres.toMetres(rows) / lanes;
+                pitch = Micrometres.toMetres(apart.y() + shortfall);
             }
         }
         if (spacing > 0) {

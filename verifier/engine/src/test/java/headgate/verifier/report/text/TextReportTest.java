@@ -25,7 +25,7 @@ class TextReportTest {
                         "  The heads come to within 480 mm of each other, and need 560 mm.",
                         "  found  480 mm, must be at least 560 mm (misses by 80 mm)",
                         "  at     file.json:5:7  crop-plan:rows.spacing",
-                        "  mend   set neighbouring arms at least 980 mm apart, which is a row spacing of at least 490 mm"
+                        "  mend   set rows at least 490 mm apart, so that neighbouring arms on a beam stand at least 980 mm apart"
                                 + " (mends this alone; other rules stay as they are)",
                         "UNDECIDED  throughput.spot  head test-head 1.0.0",
                         "CAUTION  safety.standing  head test-head 1.0.0",

@@ -80,7 +80,8 @@ class ArmToArmTest {
                 .extracting(Edit::text)
                 .containsExactly(
                         "trim head test-head by 20 mm at +y",
-                        "set neighbouring arms at least 1019.5 mm apart, which is a row spacing of at least 509.8 mm");
+                        "set rows at least 509.8 mm apart, so that neighbouring arms on a beam stand at least 1019.5 mm"
+                                + " apart");
         for (Edit edit : finding.proposals()) {
             assertThat(check(edit.apply(tight)).outcome()).as(edit.text()).isEqualTo(Outcome.PASS);
         }
