@@ -282,6 +282,26 @@ public final class Fields {
     }
 
     /**
+     * Reads a list of whole numbers; without the field, none.
+     *
+     * @param name the field's name
+     * @return the numbers
+     */
+    public List<Integer> counts(String name) {
+        return items(name).stream().map(node -> (Integer) reading.value(node)).toList();
+    }
+
+    /**
+     * Reads a list of quantities; without the field, none.
+     *
+     * @param name the field's name
+     * @return the quantities, SI
+     */
+    public List<Double> sis(String name) {
+        return items(name).stream().map(node -> (Double) reading.value(node)).toList();
+    }
+
+    /**
      * Reads a list of pairs; without the field, none.
      *
      * @param name the field's name

@@ -3,6 +3,7 @@ package headgate.app.check;
 import headgate.app.console.Complaint;
 import headgate.app.console.RefusedInputException;
 import headgate.runtime.transcript.Transcript;
+import headgate.verifier.fitting.ServedSpacing;
 import headgate.verifier.report.Edition;
 import headgate.verifier.report.Report;
 import headgate.verifier.report.ReportMaker;
@@ -11,7 +12,12 @@ import headgate.verifier.rules.RuleBook;
 import headgate.verifier.session.CheckInput;
 import headgate.verifier.session.CheckResult;
 import headgate.verifier.session.CheckSession;
+import headgate.verifier.session.FitResult;
+import headgate.verifier.session.FitSession;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Checks one head and makes the report of it. */
 public final class Checker {
@@ -46,5 +52,34 @@ public final class Checker {
                 .toList();
         Report report = ReportMaker.of(judged.judgement(), edition, transcripts, List.of());
         return new Checked(judged.judgement(), report, judged.transcript().map(Transcript::toBytes));
+    }
+
+    /**
+     * Checks a whole fitting.
+     *
+     * @param file the fitting's file
+     * @return what came of it; it keeps no transcript, but names the digest of each
+     * @throws RefusedInputException if a file cannot be used; it names every problem of every file
+     */
+    public Fitted fit(Path file) {
+        FitResult result = FitSession.standard().fit(file);
+        if (result instanceof FitResult.Refused refused) {
+            throw new RefusedInputException(
+                    refused.problems().stream().map(Complaint::of).toList());
+        }
+        FitResult.Judged judged = (FitResult.Judged) result;
+        List<Subject> subjects = new ArrayList<>();
+        subjects.add(new Subject(
+                "fitting",
+                String.valueOf(Path.of(judged.fitting().file()).getFileName()),
+                judged.fitting().sha256()));
+        judged.transcripts()
+                .forEach((head, each) -> subjects.add(new Subject("transcript", "of head " + head, each.digest())));
+        Report report = ReportMaker.of(judged.judgement(), edition, subjects, List.of());
+        Checked checked = new Checked(judged.judgement(), report, Optional.empty());
+        return new Fitted(
+                checked,
+                ServedSpacing.of(
+                        judged.judgement().subject(), judged.fitting().value().spacings()));
     }
 }

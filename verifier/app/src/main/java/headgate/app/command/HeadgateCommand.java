@@ -36,6 +36,7 @@ public final class HeadgateCommand implements Runnable {
         CommandLine line = new CommandLine(new HeadgateCommand());
         line.addSubcommand("demo", new DemoCommand(console));
         line.addSubcommand("check", new CheckCommand(console));
+        line.addSubcommand("fit", new FitCommand(console));
         line.addSubcommand("rules", new RulesCommand(console));
         line.addSubcommand("doctor", new DoctorCommand(console));
         line.setOut(writer(console.out()));

@@ -73,7 +73,7 @@ public final class CheckSession {
             List<FileProblem> problems = new ArrayList<>();
             Inspection inspection = HeadPackage.inspect(input.head());
             if (inspection instanceof Inspection.Inspected inspected) {
-                runnable(inspected).ifPresent(jar -> {
+                runnable(inspected, staticStage).ifPresent(jar -> {
                     process.load(jar);
                     again.load(jar);
                 });
@@ -101,7 +101,7 @@ public final class CheckSession {
             Loaded<Carriage> carriage,
             Loaded<CropPlan> plan,
             Loaded<Policy> policy) {
-        HeadUnderTest head = new HeadUnderTest(inspected.facts(), run(inspected, process, again));
+        HeadUnderTest head = new HeadUnderTest(inspected.facts(), run(inspected, process, again, staticStage));
         Judgement judgement = new Judge(RuleBook.all()).judge(Case.ofOneHead(head, carriage, plan, policy));
         return new CheckResult.Judged(
                 judgement,
@@ -111,14 +111,16 @@ public final class CheckSession {
                         .map(memo -> memo.transcript(inspected.facts().sha256())));
     }
 
-    private Optional<CleanJar> runnable(Inspection.Inspected inspected) {
+    /** The clean copy of a package, if it is to be run. */
+    static Optional<CleanJar> runnable(Inspection.Inspected inspected, StaticStage staticStage) {
         PackageFacts facts = inspected.facts();
         boolean objected = !facts.problems().isEmpty();
         return objected && staticStage == StaticStage.BINDING ? Optional.empty() : inspected.clean();
     }
 
-    private Run run(Inspection.Inspected inspected, HeadProcess process, HeadProcess again) {
-        if (runnable(inspected).isEmpty()) {
+    /** What came of running a head whose two processes were given it. */
+    static Run run(Inspection.Inspected inspected, HeadProcess process, HeadProcess again, StaticStage staticStage) {
+        if (runnable(inspected, staticStage).isEmpty()) {
             return new Run.NotRun("the package rules object to it");
         }
         HeadStart first = process.await();
@@ -132,15 +134,17 @@ public final class CheckSession {
         return new Run.Broke(((HeadStart.Refused) broken).fault());
     }
 
-    private static Loaded<Policy> policy(Optional<Path> file) throws InvalidFileException {
+    static Loaded<Policy> policy(Optional<Path> file) throws InvalidFileException {
         return file.isPresent() ? PolicyReader.read(file.get()) : PolicyReader.builtIn();
     }
 
-    private interface Source<T> {
+    /** A file that may turn out to be unusable. */
+    interface Source<T> {
         Loaded<T> read() throws InvalidFileException;
     }
 
-    private static <T> @Nullable Loaded<T> read(Source<T> source, List<FileProblem> problems) {
+    /** Reads a file, or adds what is wrong with it and gives null. */
+    static <T> @Nullable Loaded<T> read(Source<T> source, List<FileProblem> problems) {
         try {
             return source.read();
         } catch (InvalidFileException invalid) {

@@ -53,12 +53,14 @@ public record Station(
     }
 
     /**
-     * Where the middle of its lane is, as the head sees it.
+     * Where the middle of what it serves is, as the head sees it: of its lane, or of all of its lanes.
      *
      * @return y in the head frame, micrometres
      */
     public long laneOffset() {
-        long offset = lane().y() - mount.y();
+        long middle = Math.floorDiv(
+                lane().ground().least() + lanes.get(lanes.size() - 1).ground().most(), 2L);
+        long offset = middle - mount.y();
         return turned ? -offset : offset;
     }
 

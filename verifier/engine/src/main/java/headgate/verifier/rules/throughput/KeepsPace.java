@@ -1,5 +1,6 @@
 package headgate.verifier.rules.throughput;
 
+import headgate.api.unit.Micrometres;
 import headgate.api.vocabulary.Operation;
 import headgate.runtime.answers.HeadAnswers;
 import headgate.runtime.answers.HeadKind;
@@ -55,12 +56,24 @@ public final class KeepsPace implements Rule {
     public List<Finding> check(Case subject) {
         Map<String, Station> different = new LinkedHashMap<>();
         for (Station station : Setup.of(subject).stations()) {
-            different.putIfAbsent(station.head().label() + (station.turned() ? ", turned" : ""), station);
+            different.putIfAbsent(label(station), station);
         }
         List<Finding> findings = new ArrayList<>();
         different.forEach(
                 (label, station) -> findings.addAll(check(subject.plan().value(), label, station)));
         return findings;
+    }
+
+    /** Stations that are alike in all that the pace depends on have one label. */
+    private static String label(Station station) {
+        String label = station.head().label() + (station.turned() ? ", turned" : "");
+        if (station.lanes().size() > 1) {
+            label += ", on " + station.lanes().size() + " lanes";
+        }
+        return station.laneOffset() == 0
+                ? label
+                : label + ", the middle of its ground at y = "
+                        + Dimension.LENGTH.text(Micrometres.toMetres(station.laneOffset())) + " of the head";
     }
 
     private static List<Finding> check(CropPlan plan, String label, Station station) {
@@ -114,7 +127,8 @@ public final class KeepsPace implements Rule {
                 .term("reached: started within the window", pace.reached(), Dimension.SHARE);
         String speed = Dimension.SPEED.text(pace.speed());
         String said = "At " + speed + " one arm treats " + Dimension.SHARE.text(pace.coverage())
-                + " of its lane's weeds, where " + Dimension.SHARE.text(wanted) + " are wanted";
+                + (station.lanes().size() == 1 ? " of its lane's weeds, where " : " of its lanes' weeds, where ")
+                + Dimension.SHARE.text(wanted) + " are wanted";
         if (pace.coverage() < wanted) {
             bestSpeed(plan, weeds, station, head).ifPresent(v -> finding.propose(new SetSpeed(v)));
             return finding.decide(said + ": " + cause(pace, wanted) + ".");
@@ -173,25 +187,26 @@ public final class KeepsPace implements Rule {
                     label,
                     "The head did not answer: " + times.fault().get().sentence() + "."));
         }
-        if (times.times().isEmpty()) {
+        if (times.times().size() < times.planned()) {
             return List.of(Finding.undecided(
                     INFO,
                     label,
                     "The head declines a plug in the middle of its reach at " + Dimension.SPEED.text(speed)
                             + ", so there is no time to judge."));
         }
-        SpotTimes.Time time = times.times().get(0);
+        SpotTimes.Time time = times.worst();
         double busy = Math.max(
                 time.busy(),
                 station.sheet().actionTime().map(t -> t.most().value()).orElse(0.0));
-        double spacing = plan.rows().plantSpacing();
+        // An arm on several rows sets a plug in each before the next place comes.
+        double spacing = plan.rows().plantSpacing() / station.lanes().size();
         SetSpeed slower = new SetSpeed(Math.min(spacing / busy, time.chord() / time.inGround()));
         Finding rate = Finding.of(INFO, label)
                 .examined(times.planned())
                 .comparison(Comparison.atMost(busy, spacing / speed, Dimension.TIME))
                 .field("crop-plan:wanted.speed")
                 .term("speed v", speed, Dimension.SPEED)
-                .term("plant spacing s", spacing, Dimension.LENGTH)
+                .term("plant spacing s, shared by the lanes of the arm", spacing, Dimension.LENGTH)
                 .term("longest action T, of the sheet or answered", busy, Dimension.TIME)
                 .propose(slower)
                 .decide("Every " + Dimension.TIME.text(spacing / speed)

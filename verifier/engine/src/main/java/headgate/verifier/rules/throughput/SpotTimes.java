@@ -16,6 +16,7 @@ import headgate.runtime.cropplan.CropPlan;
 import headgate.runtime.task.LatticeSpotTask;
 import headgate.verifier.behaviour.Chord;
 import headgate.verifier.behaviour.Halton;
+import headgate.verifier.setup.Lane;
 import headgate.verifier.setup.Station;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -62,22 +63,40 @@ record SpotTimes(int planned, List<Time> times, int declined, Optional<HeadFault
     static SpotTimes weeds(Station station, HeadAnswers head, CropPlan plan, CropPlan.Weeds weeds, double speed) {
         List<Plant> plants = new ArrayList<>();
         for (int i = 1; i <= PLANTS; i++) {
-            double across = (Halton.at(i, 0) - 0.5) * weeds.bandWidth();
+            long across =
+                    offset(station, station.lanes().get(i % station.lanes().size()))
+                            + Micrometres.nearest((Halton.at(i, 0) - 0.5) * weeds.bandWidth());
             PlantClass kind =
                     weeds.classes().get((int) (Halton.at(i, 1) * weeds.classes().size()));
             double stem = between(weeds.stemLeast(), weeds.stemMost(), Halton.at(i, 2));
             double height = between(weeds.heightLeast(), weeds.heightMost(), Halton.at(i, 3));
-            longest(station, Micrometres.nearest(across))
-                    .ifPresent(piece -> plants.add(new Plant(Micrometres.nearest(across), piece, kind, stem, height)));
+            longest(station, across).ifPresent(piece -> plants.add(new Plant(across, piece, kind, stem, height)));
         }
         return ask(PLANTS, plants, station, head, plan, speed);
     }
 
     static SpotTimes plugs(Station station, HeadAnswers head, CropPlan plan, CropPlan.Plugs plugs, double speed) {
         List<Plant> plants = new ArrayList<>();
-        longest(station, 0)
-                .ifPresent(piece -> plants.add(new Plant(0, piece, PlantClass.PLUG, plugs.diameter(), plugs.height())));
-        return ask(1, plants, station, head, plan, speed);
+        for (Lane lane : station.lanes()) {
+            long across = offset(station, lane);
+            longest(station, across)
+                    .ifPresent(piece ->
+                            plants.add(new Plant(across, piece, PlantClass.PLUG, plugs.diameter(), plugs.height())));
+        }
+        return ask(station.lanes().size(), plants, station, head, plan, speed);
+    }
+
+    /** Where the middle of a lane is across travel, seen from the mount. */
+    private static long offset(Station station, Lane lane) {
+        return lane.y() - station.mount().y();
+    }
+
+    /** The plant that leaves the least: the longest action, and the shortest reach with the longest time in the ground. */
+    Time worst() {
+        return new Time(
+                times.stream().mapToDouble(Time::chord).min().orElseThrow(),
+                times.stream().mapToDouble(Time::inGround).max().orElseThrow(),
+                times.stream().mapToDouble(Time::busy).max().orElseThrow());
     }
 
     private static double between(double least, double most, double share) {

@@ -47,7 +47,7 @@ record WeedingPace(
                 plan.crop().protectedRadius(), plan.rows().plantSpacing(), weeds.bandWidth());
         double allowed = unprotected * times.times().size() / times.planned();
         double perSquareMetre = weeds.density() * recall + weeds.falseAlarms().orElse(0.0);
-        double arrivals = speed * weeds.bandWidth() * perSquareMetre * allowed;
+        double arrivals = speed * station.lanes().size() * weeds.bandWidth() * perSquareMetre * allowed;
         OptionalDouble patience =
                 times.times().stream().mapToDouble(t -> t.patience(speed)).min();
         if (patience.isEmpty()) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import headgate.api.answer.Action;
+import headgate.api.shape.Interval;
 import headgate.api.vocabulary.Operation;
 import headgate.runtime.cropplan.CropPlan;
 import headgate.verifier.check.Case;
@@ -123,6 +124,34 @@ class KeepsPaceTest {
 
         assertThat(finding.outcome()).isEqualTo(Outcome.CAUTION);
         assertThat(finding.message()).contains("PERFECT PERCEPTION ASSUMED");
+    }
+
+    @Test
+    void anArmOnTwoLanesIsAskedForTwiceAsManyWeeds() {
+        // Two rows 0.1 m apart with bands of 0.1 m: the reach of 0.2 m holds both.
+        Finding one = only(narrow(1));
+        Finding two = only(narrow(2));
+
+        assertThat(two.subject()).isEqualTo(one.subject() + ", on 2 lanes");
+        assertThat(asked(two)).isEqualTo(2 * asked(one));
+    }
+
+    private static Case narrow(int rows) {
+        return Cases.weeding()
+                .rows(new CropPlan.Rows(0.1, rows, 0.4, 0.0))
+                .weeds(2.0, 0.1, Optional.of(0.95), Optional.of(0.1))
+                .carriage(c -> c.withArms(c.arms().stream()
+                        .filter(a -> a.id().equals("a2"))
+                        .map(a -> a.withShift(Interval.ofMetres(-0.1, 0.1)))
+                        .toList()))
+                .build();
+    }
+
+    private static double asked(Finding finding) {
+        return finding.terms().stream()
+                .filter(t -> t.name().startsWith("weeds and false alarms"))
+                .mapToDouble(t -> t.measure().value())
+                .sum();
     }
 
     @Test
