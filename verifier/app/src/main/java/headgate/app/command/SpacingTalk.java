@@ -46,8 +46,7 @@ final class SpacingTalk {
         }
         String rows = each.isServed(subject)
                 ? "served, " + each.rows() + " rows in a pass"
-                : "only " + each.rows() + " of "
-                        + subject.plan().value().rows().perPass() + " rows in a pass";
+                : "only " + each.rows() + " of " + subject.plan().value().rows().perPass() + " rows in a pass";
         String mounts = each.setup().get().stations().stream()
                 .map(s -> s.arm().id() + " at y = " + text(s.mount().y()))
                 .collect(Collectors.joining(", "));

@@ -57,7 +57,7 @@ public class ClearanceBenchmark {
     /** Runs all benchmarks. */
     public static void main(String[] args) throws RunnerException {
         new Runner(new OptionsBuilder()
-                        .include(ClearanceBenchmark.class.getSimpleName())
+                        .include("headgate\\.verifier\\.bench\\..*")
                         .build())
                 .run();
     }

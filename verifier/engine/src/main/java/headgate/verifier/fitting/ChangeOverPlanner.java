@@ -100,12 +100,13 @@ public final class ChangeOverPlanner {
             // A head that one of the two set-ups does without is there all the same while arms are shifted.
             Optional<Station> held = before.or(() -> station(to, arm));
             Optional<HeadSheet> sheet = held.map(Station::sheet);
-            Occupied lifted = StationSpace.waiting(
-                    arm, sheet, held.map(Station::turned).orElse(false), new Point(x(arm), 0));
+            Occupied lifted =
+                    StationSpace.waiting(arm, sheet, held.map(Station::turned).orElse(false), new Point(x(arm), 0));
             all.add(new Slot(arm, lifted, ArmAllowance.of(arm, sheet, k).total(), y(from, arm), y(to, arm)));
         }
         return all.stream()
-                .sorted(Comparator.comparingLong(Slot::from).thenComparing(s -> s.arm().id()))
+                .sorted(Comparator.comparingLong(Slot::from)
+                        .thenComparing(s -> s.arm().id()))
                 .toList();
     }
 
@@ -267,7 +268,8 @@ public final class ChangeOverPlanner {
 
     private Travel travel(int mover, int slot) {
         Slot s = slots.get(slot);
-        return new Travel(Micrometres.toMetres(s.to() - s.from()), movers.get(mover).motion());
+        return new Travel(
+                Micrometres.toMetres(s.to() - s.from()), movers.get(mover).motion());
     }
 
     private boolean isClear(int a, Travel ofA, int b, Travel ofB, boolean[] done) {
@@ -297,14 +299,14 @@ public final class ChangeOverPlanner {
         knots.addAll(ofB.knots());
         double last = 0;
         for (double knot : knots) {
-            // Between knots velocities are straight lines over time, so the offset turns where their difference is zero.
+            // Between knots velocities are straight lines over time, so the offset turns where their difference is
+            // zero.
             double shrink = (knot - last) * 1e-9;
             double before = relative(ofA, ofB, last + shrink);
             double after = relative(ofA, ofB, knot - shrink);
             if (before * after < 0) {
                 double turn = last + (knot - last) * before / (before - after);
-                double offset =
-                        (ofB.position(turn) - ofA.position(turn)) * Micrometres.PER_METRE + now;
+                double offset = (ofB.position(turn) - ofA.position(turn)) * Micrometres.PER_METRE + now;
                 course = course.hull(new Interval((long) Math.floor(offset) - 1, (long) Math.ceil(offset) + 1));
             }
             last = knot;

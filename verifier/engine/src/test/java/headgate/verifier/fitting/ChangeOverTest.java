@@ -37,7 +37,10 @@ class ChangeOverTest {
 
         ChangeOver plan = plan(subject).orElseThrow();
 
-        // Rest to rest over 187.5 mm at 1 m/s2 without reaching 0.5 m/s: 2 sqrt(L / a). Lift of 0.6 m at 0.2 m/s: L/v + v/a.
+        // Rest to rest over 187.5 mm at 1 m/s2 without reaching 0.5 m/s: 2 sqrt(L / a). The lift, at 0.2 m/s, from the
+        // lowest height of work to the top at 0.95 m: L / v + v / a.
+        long lowest = Setup.of(subject).stations().get(0).workHeights().least();
+        double lift = (0.95 - Micrometres.toMetres(lowest)) / 0.2 + 0.2;
         assertThat(plan.steps()).hasSize(1);
         assertThat(plan.steps().get(0).moves())
                 .containsExactly(
@@ -46,8 +49,8 @@ class ChangeOverTest {
                         new ChangeOver.Move("a3", 250_000, 187_500),
                         new ChangeOver.Move("a4", 750_000, 562_500));
         assertThat(plan.steps().get(0).time()).isCloseTo(2 * Math.sqrt(0.1875), within(1e-12));
-        assertThat(plan.lifting()).isCloseTo(3.2, within(1e-12));
-        assertThat(plan.time()).isCloseTo(6.4 + 2 * Math.sqrt(0.1875), within(1e-12));
+        assertThat(plan.lifting()).isCloseTo(lift, within(1e-12));
+        assertThat(plan.time()).isCloseTo(2 * lift + 2 * Math.sqrt(0.1875), within(1e-12));
         assertThat(worstMargin(subject, plan)).isNotNegative();
     }
 
@@ -125,8 +128,10 @@ class ChangeOverTest {
     }
 
     private static Case crawling(double overshoot) {
-        UnaryOperator<Arm> onOneBeam = a -> Cases.arm(a.id(), "front", Micrometres.toMetres(
-                (a.shift().least() + a.shift().most()) / 2));
+        UnaryOperator<Arm> onOneBeam = a -> Cases.arm(
+                a.id(),
+                "front",
+                Micrometres.toMetres((a.shift().least() + a.shift().most()) / 2));
         return Cases.weeding()
                 .arms(onOneBeam)
                 .arms(a -> {
@@ -186,7 +191,8 @@ class ChangeOverTest {
             for (int j = i + 1; j < all.size(); j++) {
                 Station a = all.get(i);
                 Station b = all.get(j);
-                double gap = Gap.between(lifted(a, at), lifted(b, at)).orElseThrow().metres();
+                double gap =
+                        Gap.between(lifted(a, at), lifted(b, at)).orElseThrow().metres();
                 double required = subject.policy().value().armGap().value()
                         + ArmAllowance.of(a, k).total()
                         + ArmAllowance.of(b, k).total();

@@ -10,15 +10,12 @@ import headgate.runtime.fitting.FittingReader;
 import headgate.runtime.origin.FileProblem;
 import headgate.runtime.origin.InvalidFileException;
 import headgate.runtime.origin.Loaded;
+import headgate.runtime.text.SourceFile;
 import headgate.verifier.check.Cases;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The carriage of {@link Cases}: a1 and a3 on the front beam, a2 and a4 on the rear one; four rows. */
 class FittingProblemsTest {
@@ -35,9 +32,6 @@ class FittingProblemsTest {
               ],
               "arms": [
             """;
-
-    @TempDir
-    Path folder;
 
     @Test
     void findsNothingWrongWithAGoodFitting() throws Exception {
@@ -101,14 +95,12 @@ class FittingProblemsTest {
                 .satisfies(p -> assertThat(p.expected()).isEqualTo("either lanes or waits"));
     }
 
-    private List<FileProblem> wrong(String arms) {
+    private static List<FileProblem> wrong(String arms) {
         try {
             read(arms);
             return List.of();
         } catch (InvalidFileException invalid) {
             return invalid.problems();
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
         }
     }
 
@@ -117,9 +109,8 @@ class FittingProblemsTest {
         return FittingProblems.of(fitting, carriage, Cases.weedingPlan(), sheets);
     }
 
-    private Loaded<Fitting> read(String arms) throws IOException, InvalidFileException {
-        Path file = folder.resolve("fitting.json");
-        Files.writeString(file, START + arms + "\n  ]\n}\n");
-        return FittingReader.read(file);
+    private static Loaded<Fitting> read(String arms) throws InvalidFileException {
+        return FittingReader.read(
+                SourceFile.of("fitting.json", (START + arms + "\n  ]\n}\n").getBytes(StandardCharsets.UTF_8)));
     }
 }
