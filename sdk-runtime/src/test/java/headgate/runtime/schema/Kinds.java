@@ -2,6 +2,7 @@ package headgate.runtime.schema;
 
 import headgate.runtime.carriage.CarriageReader;
 import headgate.runtime.cropplan.CropPlanReader;
+import headgate.runtime.fitting.FittingReader;
 import headgate.runtime.form.FileKind;
 import headgate.runtime.form.ObjectForm;
 import headgate.runtime.origin.FileProblem;
@@ -48,6 +49,7 @@ final class Kinds {
         return List.of(
                 of(CarriageReader.KIND),
                 of(CropPlanReader.KIND),
+                of(FittingReader.KIND),
                 of(PolicyReader.KIND),
                 new Subject("stand", 1, StandReader.geoJsonForm(), Kinds::readStand));
     }
