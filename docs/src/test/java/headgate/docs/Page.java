@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -51,7 +52,7 @@ record Page(Path path, String text) {
     static Path root() {
         Path at = Path.of("").toAbsolutePath();
         while (!Files.isDirectory(at.resolve("sdk-api"))) {
-            at = at.getParent();
+            at = Objects.requireNonNull(at.getParent(), "the tests must run inside the checkout");
         }
         return at;
     }
