@@ -1,5 +1,6 @@
 package headgate.verifier.session;
 
+import headgate.runtime.answers.HeadAnswers;
 import headgate.runtime.carriage.Carriage;
 import headgate.runtime.carriage.CarriageReader;
 import headgate.runtime.cropplan.CropPlan;
@@ -61,22 +62,18 @@ public final class CheckSession {
     }
 
     /**
-     * Checks. Two processes start first, one to ask and one to ask again, since a virtual machine takes longer to start
-     * than the files to read; they are given the head only once the static stage has passed it.
+     * Checks. The head's process starts first, since a virtual machine takes longer to start than the files to read; it
+     * is given the head only once the static stage has passed it.
      *
      * @param input the files
      * @return the judgement, or what is wrong with the files
      */
     public CheckResult check(CheckInput input) {
-        try (HeadProcess process = HeadProcess.open(limits);
-                HeadProcess again = HeadProcess.open(limits)) {
+        try (HeadProcess process = HeadProcess.open(limits)) {
             List<FileProblem> problems = new ArrayList<>();
             Inspection inspection = HeadPackage.inspect(input.head());
             if (inspection instanceof Inspection.Inspected inspected) {
-                runnable(inspected, staticStage).ifPresent(jar -> {
-                    process.load(jar);
-                    again.load(jar);
-                });
+                runnable(inspected, staticStage).ifPresent(process::load);
             } else if (inspection instanceof Inspection.NotAJar notAJar) {
                 problems.add(new FileProblem(
                         Place.ofFile(input.head().toString()), "", notAJar.message(), "the JAR of a head", ""));
@@ -90,25 +87,28 @@ public final class CheckSession {
                     || policy == null) {
                 return new CheckResult.Refused(problems);
             }
-            return judge(inspected, process, again, carriage, plan, policy);
+            return judge(inspected, process, carriage, plan, policy);
         }
     }
 
     private CheckResult judge(
             Inspection.Inspected inspected,
             HeadProcess process,
-            HeadProcess again,
             Loaded<Carriage> carriage,
             Loaded<CropPlan> plan,
             Loaded<Policy> policy) {
-        HeadUnderTest head = new HeadUnderTest(inspected.facts(), run(inspected, process, again, staticStage));
-        Judgement judgement = new Judge(RuleBook.all()).judge(Case.ofOneHead(head, carriage, plan, policy));
-        return new CheckResult.Judged(
-                judgement,
-                head.answers()
-                        .filter(MemoAnswers.class::isInstance)
-                        .map(MemoAnswers.class::cast)
-                        .map(memo -> memo.transcript(inspected.facts().sha256())));
+        HeadUnderTest head = new HeadUnderTest(inspected.facts(), run(inspected, process, limits, staticStage));
+        try {
+            Judgement judgement = new Judge(RuleBook.all()).judge(Case.ofOneHead(head, carriage, plan, policy));
+            return new CheckResult.Judged(
+                    judgement,
+                    head.answers()
+                            .filter(MemoAnswers.class::isInstance)
+                            .map(MemoAnswers.class::cast)
+                            .map(memo -> memo.transcript(inspected.facts().sha256())));
+        } finally {
+            head.again().ifPresent(HeadAnswers::close);
+        }
     }
 
     /** The clean copy of a package, if it is to be run. */
@@ -118,20 +118,24 @@ public final class CheckSession {
         return objected && staticStage == StaticStage.BINDING ? Optional.empty() : inspected.clean();
     }
 
-    /** What came of running a head whose two processes were given it. */
-    static Run run(Inspection.Inspected inspected, HeadProcess process, HeadProcess again, StaticStage staticStage) {
-        if (runnable(inspected, staticStage).isEmpty()) {
+    /**
+     * What came of running a head. Once it runs, a second process starts to ask it again, and is waited for only when
+     * somebody does: two virtual machines that start at once only hold each other up.
+     */
+    static Run run(Inspection.Inspected inspected, HeadProcess process, HeadLimits limits, StaticStage staticStage) {
+        Optional<CleanJar> jar = runnable(inspected, staticStage);
+        if (jar.isEmpty()) {
             return new Run.NotRun("the package rules object to it");
         }
-        HeadStart first = process.await();
-        HeadStart second = again.await();
-        if (first instanceof HeadStart.Running running && second instanceof HeadStart.Running other) {
+        HeadStart start = process.await();
+        if (start instanceof HeadStart.Running running) {
             MemoAnswers memo = new MemoAnswers(running.head());
-            return new Run.Answering(memo.sheet(), memo, Optional.of(new MemoAnswers(other.head())));
+            HeadProcess again = HeadProcess.open(limits);
+            again.load(jar.get());
+            return new Run.Answering(
+                    memo.sheet(), memo, Optional.of(new MemoAnswers(new LateAnswers(again, running.head()))));
         }
-        // A head that starts only sometimes does not start.
-        HeadStart broken = first instanceof HeadStart.Running ? second : first;
-        return new Run.Broke(((HeadStart.Refused) broken).fault());
+        return new Run.Broke(((HeadStart.Refused) start).fault());
     }
 
     static Loaded<Policy> policy(Optional<Path> file) throws InvalidFileException {

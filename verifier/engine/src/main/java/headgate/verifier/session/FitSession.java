@@ -69,10 +69,10 @@ public final class FitSession {
         if (fitting == null) {
             return new FitResult.Refused(problems);
         }
-        List<HeadProcess> processes = new ArrayList<>();
+        List<Runnable> ends = new ArrayList<>();
         try {
             Files files = files(file, fitting, problems);
-            Map<String, HeadUnderTest> heads = heads(file, fitting, processes, problems);
+            Map<String, HeadUnderTest> heads = heads(file, fitting, ends, problems);
             if (files == null) {
                 return new FitResult.Refused(problems);
             }
@@ -80,7 +80,7 @@ public final class FitSession {
                     fitting, files.carriage().value(), files.plan().value(), sheets(heads)));
             return problems.isEmpty() ? judge(fitting, files, heads) : new FitResult.Refused(problems);
         } finally {
-            processes.forEach(HeadProcess::close);
+            ends.forEach(Runnable::run);
         }
     }
 
@@ -111,7 +111,7 @@ public final class FitSession {
     }
 
     private Map<String, HeadUnderTest> heads(
-            Path file, Loaded<Fitting> fitting, List<HeadProcess> processes, List<FileProblem> problems) {
+            Path file, Loaded<Fitting> fitting, List<Runnable> ends, List<FileProblem> problems) {
         Map<String, HeadUnderTest> heads = new LinkedHashMap<>();
         for (int i = 0; i < fitting.value().heads().size(); i++) {
             Fitting.Head head = fitting.value().heads().get(i);
@@ -122,19 +122,14 @@ public final class FitSession {
             Inspection inspection = HeadPackage.inspect(jar.get());
             if (inspection instanceof Inspection.Inspected inspected) {
                 HeadProcess process = HeadProcess.open(limits);
-                processes.add(process);
-                HeadProcess again = HeadProcess.open(limits);
-                processes.add(again);
+                ends.add(process::close);
                 CheckSession.runnable(inspected, CheckSession.StaticStage.BINDING)
-                        .ifPresent(clean -> {
-                            process.load(clean);
-                            again.load(clean);
-                        });
-                heads.put(
-                        head.id(),
-                        new HeadUnderTest(
-                                inspected.facts(),
-                                CheckSession.run(inspected, process, again, CheckSession.StaticStage.BINDING)));
+                        .ifPresent(process::load);
+                HeadUnderTest tested = new HeadUnderTest(
+                        inspected.facts(),
+                        CheckSession.run(inspected, process, limits, CheckSession.StaticStage.BINDING));
+                tested.again().ifPresent(again -> ends.add(again::close));
+                heads.put(head.id(), tested);
             } else if (inspection instanceof Inspection.NotAJar notAJar) {
                 problems.add(new FileProblem(
                         fitting.place("heads[" + i + "].package").orElseGet(() -> Place.ofFile(fitting.file())),
