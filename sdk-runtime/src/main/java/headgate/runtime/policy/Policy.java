@@ -47,47 +47,6 @@ public record Policy(
         Limit transportGroundGap) {
 
     /**
-     * Takes all limits but five from the built-in policy.
-     *
-     * @param armGap least gap between two arms after all tolerances, m
-     * @param canopyGap least gap from a lifted or ready head to the canopy, m
-     * @param coverageFactor the factor k that turns a standard deviation into a bound
-     * @param massUse largest share of an arm's payload, 0 to 1
-     * @param momentUse largest share of an arm's moment limits, 0 to 1
-     */
-    public Policy(Limit armGap, Limit canopyGap, Limit coverageFactor, Limit massUse, Limit momentUse) {
-        this(
-                armGap,
-                canopyGap,
-                coverageFactor,
-                massUse,
-                momentUse,
-                PolicyReader.builtIn().value());
-    }
-
-    private Policy(Limit armGap, Limit canopyGap, Limit coverageFactor, Limit massUse, Limit momentUse, Policy others) {
-        this(
-                armGap,
-                canopyGap,
-                coverageFactor,
-                massUse,
-                momentUse,
-                others.frameGap,
-                others.groundGap,
-                others.wheelGap,
-                others.shockAtWork,
-                others.shockInTransport,
-                others.boltUse,
-                others.powerUse,
-                others.sensorShadow,
-                others.cropLoss,
-                others.confidence,
-                others.transportWidth,
-                others.transportHeight,
-                others.transportGroundGap);
-    }
-
-    /**
      * A limit.
      *
      * @param value the limit, SI

@@ -44,6 +44,7 @@ import headgate.runtime.pack.PackageFacts;
 import headgate.runtime.pack.PackageProblem;
 import headgate.runtime.pack.Version;
 import headgate.runtime.policy.Policy;
+import headgate.runtime.policy.PolicyReader;
 import headgate.runtime.task.LatticeSpotTask;
 import java.util.ArrayList;
 import java.util.List;
@@ -719,9 +720,28 @@ public final class Cases {
                 new CropPlan.Field(200, 100));
     }
 
-    /** {@return the default policy} */
+    /** {@return the default policy: round figures for what hand arithmetic uses, the built-in limits for the rest} */
     public static Policy policy() {
-        return new Policy(limit(0.03), limit(0.02), limit(2.0), limit(0.9), limit(0.8));
+        Policy builtIn = PolicyReader.builtIn().value();
+        return new Policy(
+                limit(0.03),
+                limit(0.02),
+                limit(2.0),
+                limit(0.9),
+                limit(0.8),
+                builtIn.frameGap(),
+                builtIn.groundGap(),
+                builtIn.wheelGap(),
+                builtIn.shockAtWork(),
+                builtIn.shockInTransport(),
+                builtIn.boltUse(),
+                builtIn.powerUse(),
+                builtIn.sensorShadow(),
+                builtIn.cropLoss(),
+                builtIn.confidence(),
+                builtIn.transportWidth(),
+                builtIn.transportHeight(),
+                builtIn.transportGroundGap());
     }
 
     /**
