@@ -90,50 +90,42 @@ public final class HeadPackage {
      */
     public static Inspection inspect(Path file) {
         if (!Files.exists(file)) {
-            return no(Reason.MISSING, file, "there is no such file; check the path");
+            return new NotAJar(Reason.MISSING, "no such file", "check the name and the folder");
         }
         if (Files.isDirectory(file)) {
-            return no(Reason.NOT_A_FILE, file, "this is a directory; name the JAR inside it");
+            return new NotAJar(Reason.NOT_A_FILE, "a directory", "name the JAR inside it");
         }
         if (!Files.isRegularFile(file)) {
-            return no(Reason.NOT_A_FILE, file, "this is not a plain file; name a JAR");
+            return new NotAJar(Reason.NOT_A_FILE, "something that is no plain file", "name a JAR");
         }
         byte[] bytes;
         try (InputStream in = Files.newInputStream(file)) {
             bytes = in.readNBytes(PackageLimits.FILE + 1);
         } catch (IOException e) {
-            return no(Reason.UNREADABLE, file, "the file cannot be read; check its permissions");
+            return new NotAJar(Reason.UNREADABLE, "a file that cannot be read", "check its permissions");
         }
-        return inspect(file.toString(), bytes);
+        return inspect(bytes);
     }
 
     /**
      * Looks at bytes.
      *
-     * @param name what to call them in a message
      * @param bytes the whole file
      * @return what it is
      */
-    public static Inspection inspect(String name, byte[] bytes) {
+    public static Inspection inspect(byte[] bytes) {
         if (bytes.length == 0) {
-            return new NotAJar(Reason.EMPTY, name + ": the file is empty; build the head's JAR again");
+            return new NotAJar(Reason.EMPTY, "an empty file", "build the head's JAR again");
         }
         if (bytes.length > PackageLimits.FILE) {
             return new NotAJar(
-                    Reason.TOO_LARGE,
-                    name + ": the file has more than " + PackageLimits.FILE
-                            + " bytes; a head's JAR holds its own classes only");
+                    Reason.TOO_LARGE, "more than " + PackageLimits.FILE + " bytes", "pack the head's own classes only");
         }
         Optional<ZipArchive> archive = ZipArchive.read(bytes);
         if (archive.isEmpty()) {
-            return new NotAJar(
-                    Reason.NOT_AN_ARCHIVE, name + ": the file is no JAR, or a damaged one; build the head's JAR again");
+            return new NotAJar(Reason.NOT_AN_ARCHIVE, "no JAR, or a damaged one", "build the head's JAR again");
         }
         return new HeadPackage(archive.get()).inspected(archive.get().names(), bytes);
-    }
-
-    private static NotAJar no(Reason reason, Path file, String message) {
-        return new NotAJar(reason, file + ": " + message);
     }
 
     private void problem(Kind kind, String where, String found, String expected) {

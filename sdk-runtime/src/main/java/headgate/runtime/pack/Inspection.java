@@ -18,9 +18,10 @@ public sealed interface Inspection {
      * The file is no JAR: an error of the input, not a finding about a head.
      *
      * @param reason what it is instead
-     * @param message one line for a person, with the file's name and what to do
+     * @param found what it is instead, in words: "a directory"
+     * @param advice what to do
      */
-    record NotAJar(Reason reason, String message) implements Inspection {}
+    record NotAJar(Reason reason, String found, String advice) implements Inspection {}
 
     /** What a file is that is no JAR. */
     enum Reason {

@@ -40,7 +40,7 @@ class HeadPackageTest {
     private static final byte[] HEAD = Objects.requireNonNull(GOOD.get("partner/TestHead.class"));
 
     private static Inspected inspected(byte[] jar) {
-        Inspection inspection = HeadPackage.inspect("head.jar", jar);
+        Inspection inspection = HeadPackage.inspect(jar);
         assertThat(inspection).isInstanceOf(Inspected.class);
         return (Inspected) inspection;
     }
@@ -162,8 +162,10 @@ class HeadPackageTest {
     private static Reason reason(Path file) {
         Inspection inspection = HeadPackage.inspect(file);
         assertThat(inspection).isInstanceOf(NotAJar.class);
-        assertThat(((NotAJar) inspection).message()).startsWith(file + ": ").doesNotContain("\n");
-        return ((NotAJar) inspection).reason();
+        NotAJar notAJar = (NotAJar) inspection;
+        assertThat(notAJar.found()).isNotBlank().doesNotContain("\n");
+        assertThat(notAJar.advice()).isNotBlank().doesNotContain("\n");
+        return notAJar.reason();
     }
 
     /** Every damaged file is either told or harmless: nothing throws. */
@@ -180,7 +182,7 @@ class HeadPackageTest {
                         : Math.max(0, damaged.length - 1 - random.nextInt(300));
                 damaged[at] = (byte) random.nextInt();
             }
-            Inspection inspection = HeadPackage.inspect("head.jar", damaged);
+            Inspection inspection = HeadPackage.inspect(damaged);
             if (inspection instanceof Inspected in && in.clean().isPresent()) {
                 assertThat(in.clean().orElseThrow().bytes()).isNotEmpty();
             }

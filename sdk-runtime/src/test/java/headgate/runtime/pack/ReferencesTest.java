@@ -31,7 +31,7 @@ import org.objectweb.asm.Opcodes;
 class ReferencesTest {
 
     private static List<String> found(String source) {
-        Inspected inspected = (Inspected) HeadPackage.inspect("head.jar", Jars.of(Heads.NAME, source));
+        Inspected inspected = (Inspected) HeadPackage.inspect(Jars.of(Heads.NAME, source));
         return inspected.facts().problemsOf(Kind.REFERENCE).stream()
                 .map(PackageProblem::found)
                 .toList();

@@ -82,8 +82,7 @@ class HeadProcessTest {
     }
 
     static CleanJar jar(String source) {
-        Inspection.Inspected inspected =
-                (Inspection.Inspected) HeadPackage.inspect("test.jar", Jars.of(Heads.NAME, source));
+        Inspection.Inspected inspected = (Inspection.Inspected) HeadPackage.inspect(Jars.of(Heads.NAME, source));
         return inspected
                 .clean()
                 .orElseThrow(() -> new AssertionError(inspected.facts().problems()));

@@ -76,7 +76,11 @@ public final class CheckSession {
                 runnable(inspected, staticStage).ifPresent(process::load);
             } else if (inspection instanceof Inspection.NotAJar notAJar) {
                 problems.add(new FileProblem(
-                        Place.ofFile(input.head().toString()), "", notAJar.message(), "the JAR of a head", ""));
+                        Place.ofFile(input.head().toString()),
+                        "",
+                        notAJar.found(),
+                        "the JAR of a head",
+                        notAJar.advice()));
             }
             Loaded<Carriage> carriage = read(() -> CarriageReader.read(input.carriage()), problems);
             Loaded<CropPlan> plan = read(() -> CropPlanReader.read(input.cropPlan()), problems);

@@ -134,9 +134,9 @@ public final class FitSession {
                 problems.add(new FileProblem(
                         fitting.place("heads[" + i + "].package").orElseGet(() -> Place.ofFile(fitting.file())),
                         "heads[" + i + "].package",
-                        jar.get() + ": " + notAJar.message(),
+                        notAJar.found() + " at " + jar.get(),
                         "the JAR of a head",
-                        ""));
+                        notAJar.advice()));
             }
         }
         return heads;

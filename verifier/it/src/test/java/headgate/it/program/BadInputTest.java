@@ -59,6 +59,12 @@ class BadInputTest {
             assertThat(result.err()).startsWith("headgate: " + head).doesNotContain("\tat ");
             assertThat(result.err().lines()).hasSize(1);
         }
+        assertThat(Call.in(work)
+                        .check(folder, Dist.demo("carriage.json"), Dist.demo(CROP))
+                        .err()
+                        .strip())
+                .isEqualTo("headgate: " + folder
+                        + ": found a directory, expected the JAR of a head; name the JAR inside it");
     }
 
     @Test

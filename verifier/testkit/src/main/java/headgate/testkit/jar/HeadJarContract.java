@@ -79,7 +79,8 @@ public abstract class HeadJarContract {
         Path file = jar.get();
         Inspection inspection = HeadPackage.inspect(file);
         if (inspection instanceof Inspection.NotAJar not) {
-            return Stream.of(DynamicTest.dynamicTest("package", () -> fail(not.message())));
+            return Stream.of(
+                    DynamicTest.dynamicTest("package", () -> fail(file + ": " + not.found() + "; " + not.advice())));
         }
         Inspection.Inspected inspected = (Inspection.Inspected) inspection;
         List<PackageProblem> problems = inspected.facts().problems();

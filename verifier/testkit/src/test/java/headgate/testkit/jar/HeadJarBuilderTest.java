@@ -47,7 +47,7 @@ class HeadJarBuilderTest {
     }
 
     private static Inspection.Inspected inspect(HeadJarBuilder builder) {
-        return (Inspection.Inspected) HeadPackage.inspect("test.jar", builder.bytes());
+        return (Inspection.Inspected) HeadPackage.inspect(builder.bytes());
     }
 
     @Test
