@@ -25,7 +25,7 @@ public final class CarriageReader {
 
     /** The kind of file, with all that it may hold. */
     public static final FileKind<Carriage> KIND =
-            new FileKind<>("carriage", 1, CarriageForm.FORM, CarriageReader::carriage);
+            new FileKind<>("carriage", 1, CarriageForm.FORM, CarriageReader::carriage, CarriageReader::typesOfArms);
 
     private CarriageReader() {}
 
@@ -49,6 +49,18 @@ public final class CarriageReader {
      */
     public static Loaded<Carriage> read(SourceFile file) throws InvalidFileException {
         return KIND.read(file);
+    }
+
+    private static Map<String, String> typesOfArms(Fields file) {
+        List<String> types =
+                file.objects("armTypes").stream().map(t -> t.text("id")).toList();
+        List<Fields> arms = file.objects("arms");
+        Map<String, String> lenders = new LinkedHashMap<>();
+        for (int i = 0; i < arms.size(); i++) {
+            lenders.put(
+                    "arms[" + i + "]", "armTypes[" + types.indexOf(arms.get(i).text("type")) + "]");
+        }
+        return lenders;
     }
 
     private static Carriage carriage(Fields file) {

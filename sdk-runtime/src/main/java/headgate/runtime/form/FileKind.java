@@ -3,11 +3,14 @@ package headgate.runtime.form;
 import headgate.runtime.origin.FileProblem;
 import headgate.runtime.origin.InvalidFileException;
 import headgate.runtime.origin.Loaded;
+import headgate.runtime.origin.Place;
 import headgate.runtime.text.LocatedJson;
 import headgate.runtime.text.Node;
 import headgate.runtime.text.Quote;
 import headgate.runtime.text.SourceFile;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -25,6 +28,7 @@ public final class FileKind<T> {
     private final int version;
     private final ObjectForm form;
     private final Function<Fields, T> make;
+    private final Function<Fields, Map<String, String>> lenders;
 
     /**
      * Declares a kind.
@@ -35,10 +39,29 @@ public final class FileKind<T> {
      * @param make makes the value from fields that are all sound
      */
     public FileKind(String name, int version, ObjectForm.Builder form, Function<Fields, T> make) {
+        this(name, version, form, make, fields -> Map.of());
+    }
+
+    /**
+     * Declares a kind in which some objects take fields from others, as arms do from their type.
+     *
+     * @param name its name, such as {@code carriage}
+     * @param version the version of its format, from 1
+     * @param form its fields, without {@code format}
+     * @param make makes the value from fields that are all sound
+     * @param lenders for the path of each object that takes fields from another, the path of that other
+     */
+    public FileKind(
+            String name,
+            int version,
+            ObjectForm.Builder form,
+            Function<Fields, T> make,
+            Function<Fields, Map<String, String>> lenders) {
         this.name = name;
         this.version = version;
         this.form = form.build();
         this.make = make;
+        this.lenders = lenders;
     }
 
     /**
@@ -88,8 +111,21 @@ public final class FileKind<T> {
         if (!sound || !reading.problems().isEmpty()) {
             throw new InvalidFileException(reading.problems());
         }
-        T value = make.apply((Fields) reading.value(root));
-        return new Loaded<>(value, file.name(), file.sha256(), reading.places(), reading.notes());
+        Fields fields = (Fields) reading.value(root);
+        T value = make.apply(fields);
+        Map<String, Place> places = withLent(reading.places(), lenders.apply(fields));
+        return new Loaded<>(value, file.name(), file.sha256(), places, reading.notes());
+    }
+
+    /** What an object takes from another stands where the other one has it: that is the line that somebody must change. */
+    private static Map<String, Place> withLent(Map<String, Place> places, Map<String, String> lenders) {
+        Map<String, Place> all = new TreeMap<>(places);
+        lenders.forEach((taker, lender) -> places.forEach((path, place) -> {
+            if (path.startsWith(lender + ".")) {
+                all.putIfAbsent(taker + path.substring(lender.length()), place);
+            }
+        }));
+        return all;
     }
 
     /** A file of another kind or version would give nothing but unknown fields: say the one thing that is wrong. */

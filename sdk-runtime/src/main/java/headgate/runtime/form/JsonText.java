@@ -106,6 +106,20 @@ public final class JsonText {
     }
 
     /**
+     * Adds a list of quantities; without any, nothing.
+     *
+     * @param name the field's name
+     * @param sis their values, SI
+     * @param kind what they measure
+     * @return this
+     */
+    public JsonText quantities(String name, List<Double> sis, Kind kind) {
+        return sis.isEmpty()
+                ? this
+                : put(name, sis.stream().map(si -> text(si, kind)).toList());
+    }
+
+    /**
      * Adds a length that lies on the grid.
      *
      * @param name the field's name
@@ -169,6 +183,19 @@ public final class JsonText {
      */
     public JsonText count(String name, int count) {
         return put(name, BigDecimal.valueOf(count));
+    }
+
+    /**
+     * Adds a list of whole numbers; without any, nothing.
+     *
+     * @param name the field's name
+     * @param counts the numbers
+     * @return this
+     */
+    public JsonText counts(String name, List<Integer> counts) {
+        return counts.isEmpty()
+                ? this
+                : put(name, counts.stream().map(BigDecimal::valueOf).toList());
     }
 
     /**

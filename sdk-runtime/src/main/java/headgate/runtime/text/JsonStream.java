@@ -55,16 +55,19 @@ public final class JsonStream {
             throws InvalidFileException {
         try (JsonParser parser = LocatedJson.FACTORY.createParser(text)) {
             NodeParser nodes = new NodeParser(file, parser, problems);
-            if (parser.nextToken() != JsonToken.START_OBJECT) {
-                throw LocatedJson.stop(
-                        problems, new FileProblem(new Place(file, 1, 1), "", "no object", "a JSON object", ""));
+            try {
+                if (parser.nextToken() != JsonToken.START_OBJECT) {
+                    throw LocatedJson.stop(
+                            problems, new FileProblem(new Place(file, 1, 1), "", "no object", "a JSON object", ""));
+                }
+                rest.take(object(nodes, parser, list, problems, elements));
+                if (parser.nextToken() != null) {
+                    throw LocatedJson.stop(problems, nodes.trailing());
+                }
+            } catch (StreamConstraintsException bound) {
+                Place at = nodes.place(parser.currentTokenLocation());
+                throw LocatedJson.stop(problems, LocatedJson.boundProblem(at, bound));
             }
-            rest.take(object(nodes, parser, list, problems, elements));
-            if (parser.nextToken() != null) {
-                throw LocatedJson.stop(problems, nodes.trailing());
-            }
-        } catch (StreamConstraintsException bound) {
-            throw LocatedJson.stop(problems, LocatedJson.boundProblem(file, bound));
         } catch (JsonProcessingException broken) {
             JsonLocation at = broken.getLocation();
             Place place = at == null

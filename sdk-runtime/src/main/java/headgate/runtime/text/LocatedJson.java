@@ -1,7 +1,6 @@
 package headgate.runtime.text;
 
 import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
@@ -58,22 +57,29 @@ public final class LocatedJson {
     public static Node read(SourceFile file, List<FileProblem> problems) throws InvalidFileException {
         try (JsonParser parser = FACTORY.createParser(file.text())) {
             NodeParser nodes = new NodeParser(file.name(), parser, problems);
-            if (parser.nextToken() == null) {
-                Place start = new Place(file.name(), 1, 1);
-                throw stop(problems, new FileProblem(start, "", "nothing", "a JSON object", ""));
+            try {
+                return root(file, parser, nodes, problems);
+            } catch (StreamConstraintsException bound) {
+                throw stop(problems, boundProblem(nodes.place(parser.currentTokenLocation()), bound));
             }
-            Node node = nodes.value("");
-            if (parser.nextToken() != null) {
-                throw stop(problems, nodes.trailing());
-            }
-            return node;
-        } catch (StreamConstraintsException bound) {
-            throw stop(problems, boundProblem(file.name(), bound));
         } catch (JsonProcessingException broken) {
             throw stop(problems, SyntaxProblem.of(file, broken));
         } catch (IOException impossible) {
             throw new UncheckedIOException("reading from memory", impossible);
         }
+    }
+
+    private static Node root(SourceFile file, JsonParser parser, NodeParser nodes, List<FileProblem> problems)
+            throws IOException, InvalidFileException {
+        if (parser.nextToken() == null) {
+            Place start = new Place(file.name(), 1, 1);
+            throw stop(problems, new FileProblem(start, "", "nothing", "a JSON object", ""));
+        }
+        Node node = nodes.value("");
+        if (parser.nextToken() != null) {
+            throw stop(problems, nodes.trailing());
+        }
+        return node;
     }
 
     static InvalidFileException stop(List<FileProblem> before, FileProblem last) {
@@ -82,7 +88,8 @@ public final class LocatedJson {
         return new InvalidFileException(all);
     }
 
-    static FileProblem boundProblem(String file, StreamConstraintsException bound) {
+    /** The parser itself does not always say where a bound was broken, so the place is that of the token it was at. */
+    static FileProblem boundProblem(Place place, StreamConstraintsException bound) {
         String message = String.valueOf(bound.getOriginalMessage());
         String found;
         String expected;
@@ -99,10 +106,6 @@ public final class LocatedJson {
             found = "a text of more than " + LONGEST_TEXT + " characters";
             expected = "at most " + LONGEST_TEXT + " characters";
         }
-        JsonLocation at = bound.getLocation();
-        Place place = at == null
-                ? new Place(file, 1, 1)
-                : new Place(file, Math.max(1, at.getLineNr()), Math.max(1, at.getColumnNr()));
         return new FileProblem(place, "", found, expected, "");
     }
 }

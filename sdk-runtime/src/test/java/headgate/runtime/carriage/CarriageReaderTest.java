@@ -76,6 +76,21 @@ class CarriageReaderTest {
         assertThat(problems).isSorted();
     }
 
+    /** Who is told of an arm's payload must change the line of the arm's type; its rail is the arm's own. */
+    @Test
+    void whatAnArmTakesFromItsTypeIsPlacedThere() throws InvalidFileException {
+        Loaded<Carriage> loaded = CarriageReader.read(LowfieldFiles.path("carriage.json"));
+        for (int arm = 0; arm < 8; arm++) {
+            String path = "arms[" + arm + "]";
+            assertThat(loaded.place(path + ".payload.mass")).isEqualTo(loaded.place("armTypes[0].payload.mass"));
+            assertThat(loaded.place(path + ".plate")).isEqualTo(loaded.place("armTypes[0].plate"));
+            assertThat(loaded.place(path + ".lift[1]")).isEqualTo(loaded.place("armTypes[0].lift[1]"));
+            assertThat(loaded.place(path + ".shift").orElseThrow().line())
+                    .isEqualTo(loaded.place(path + ".id").orElseThrow().line());
+        }
+        assertThat(loaded.place("arms[0].payload.mass").orElseThrow().line()).isEqualTo(23);
+    }
+
     @Test
     void anUnknownBeamIsNamedWithTheNearest() {
         List<FileProblem> problems = problems(LowfieldFiles.text("carriage.json")

@@ -8,14 +8,27 @@ import headgate.runtime.carriage.CarriageWriter;
 import headgate.runtime.cropplan.CropPlan;
 import headgate.runtime.cropplan.CropPlanReader;
 import headgate.runtime.cropplan.CropPlanWriter;
+import headgate.runtime.fitting.Fitting;
+import headgate.runtime.fitting.FittingReader;
+import headgate.runtime.fitting.FittingWriter;
 import headgate.runtime.origin.InvalidFileException;
 import headgate.runtime.policy.Policy;
 import headgate.runtime.policy.PolicyReader;
 import headgate.runtime.policy.PolicyWriter;
+import headgate.runtime.stand.Plant;
+import headgate.runtime.stand.StandReader;
+import headgate.runtime.stand.StandWriter;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * What is read, written and read again is equal. The files of the folder {@code headgate/formats} use every field of each
@@ -54,13 +67,47 @@ class RoundTripTest {
     }
 
     @Test
+    void fittings() throws InvalidFileException {
+        for (Path path :
+                List.of(LowfieldFiles.path("celeriac-60-mixed.json"), FORMATS.resolve("fitting-1-full.json"))) {
+            Fitting fitting = FittingReader.read(path).value();
+            String text = FittingWriter.text(fitting);
+            Fitting again =
+                    FittingReader.read(LowfieldFiles.source("again.json", text)).value();
+            assertThat(again).as(path.toString()).isEqualTo(fitting);
+            assertThat(FittingWriter.text(again)).isEqualTo(text);
+        }
+    }
+
+    @Test
     void policies() throws InvalidFileException {
-        Policy policy = PolicyReader.builtIn().value();
-        String text = PolicyWriter.text("again", policy);
-        assertThat(PolicyReader.KIND
-                        .read(LowfieldFiles.source("again.json", text))
-                        .value())
-                .isEqualTo(policy);
+        for (Policy policy : List.of(
+                PolicyReader.builtIn().value(),
+                PolicyReader.read(FORMATS.resolve("policy-1-full.json")).value())) {
+            String text = PolicyWriter.text("again", policy);
+            assertThat(PolicyReader.KIND
+                            .read(LowfieldFiles.source("again.json", text))
+                            .value())
+                    .isEqualTo(policy);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(StandWriter.Form.class)
+    void stands(StandWriter.Form form) throws InvalidFileException, IOException {
+        List<Plant> plants = new ArrayList<>();
+        StandReader.read(FORMATS.resolve("stand-1-full.json"), plants::add);
+        assertThat(plants).isNotEmpty();
+        StringWriter out = new StringWriter();
+        try (StandWriter writer = new StandWriter(out, form)) {
+            for (Plant plant : plants) {
+                writer.write(plant);
+            }
+        }
+        List<Plant> again = new ArrayList<>();
+        StandReader.read(
+                "again", new ByteArrayInputStream(out.toString().getBytes(StandardCharsets.UTF_8)), again::add);
+        assertThat(again).isEqualTo(plants);
     }
 
     @Test
@@ -72,13 +119,13 @@ class RoundTripTest {
 
     /** A limit looser than the built-in one is read and shown; a stricter one is nobody's concern. */
     @Test
-    void looserLimitsAreShown() throws InvalidFileException, java.io.IOException {
+    void looserLimitsAreShown() throws InvalidFileException, IOException {
         String text = "{\"format\": \"headgate.policy/1\", \"name\": \"ours\", \"limits\": {"
                 + "\"armGap\": {\"value\": \"10 mm\", \"source\": \"we dare\"},\n"
                 + "\"massUse\": {\"value\": \"80 %\", \"source\": \"we do not\"}}}";
-        Path file = java.nio.file.Files.createTempFile("policy", ".json");
+        Path file = Files.createTempFile("policy", ".json");
         try {
-            java.nio.file.Files.writeString(file, text);
+            Files.writeString(file, text);
             var loaded = PolicyReader.read(file);
             assertThat(loaded.value().massUse().value()).isEqualTo(0.8);
             assertThat(loaded.value().canopyGap())
@@ -86,7 +133,7 @@ class RoundTripTest {
             assertThat(loaded.notes()).singleElement().satisfies(note -> assertThat(note.path())
                     .isEqualTo("limits.armGap.value"));
         } finally {
-            java.nio.file.Files.delete(file);
+            Files.delete(file);
         }
     }
 }

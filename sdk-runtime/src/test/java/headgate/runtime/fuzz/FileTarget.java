@@ -2,6 +2,7 @@ package headgate.runtime.fuzz;
 
 import headgate.runtime.carriage.CarriageReader;
 import headgate.runtime.cropplan.CropPlanReader;
+import headgate.runtime.fitting.FittingReader;
 import headgate.runtime.form.FileKind;
 import headgate.runtime.origin.FileProblem;
 import headgate.runtime.origin.InvalidFileException;
@@ -12,7 +13,8 @@ import java.util.List;
 /** What the fuzzer drives: any bytes are either read or refused with the one documented exception. */
 public final class FileTarget {
 
-    private static final List<FileKind<?>> KINDS = List.of(CarriageReader.KIND, CropPlanReader.KIND, PolicyReader.KIND);
+    private static final List<FileKind<?>> KINDS =
+            List.of(CarriageReader.KIND, CropPlanReader.KIND, FittingReader.KIND, PolicyReader.KIND);
 
     private FileTarget() {}
 

@@ -27,6 +27,7 @@ final class ReferencePage {
     private static final Map<String, Path> EXAMPLES = Map.of(
             "carriage", LowfieldFiles.path("carriage.json"),
             "crop-plan", LowfieldFiles.path("lettuce-45-weeding.json"),
+            "fitting", LowfieldFiles.path("celeriac-60-mixed.json"),
             "policy", Path.of("src", "main", "resources", "headgate", "policy", "default.json"),
             "stand", Path.of("src", "test", "resources", "headgate", "formats", "stand-1-full.json"));
 

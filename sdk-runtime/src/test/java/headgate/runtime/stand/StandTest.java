@@ -127,6 +127,20 @@ class StandTest {
         assertThat(problems(text.replace("]}", "")).get(0).place().line()).isPositive();
     }
 
+    /** A stand may be of any length, so its parts are bounded: a text of 50 MB and a nesting of 10,000 are refused. */
+    @Test
+    void geoJsonIsRefusedWhereAPartIsTooBig() {
+        String head = "{\"type\": \"FeatureCollection\", \"format\": \"headgate.stand/1\", \"features\": [\n";
+        assertThat(problems(head + "{\"type\": \"" + "x".repeat(50_000_000) + "\"}]}"))
+                .singleElement()
+                .satisfies(p -> {
+                    assertThat(p.found()).contains("more than 4096 characters");
+                    assertThat(p.place().line()).isEqualTo(2);
+                });
+        assertThat(problems(head + "[".repeat(10_000))).singleElement().satisfies(p -> assertThat(p.expected())
+                .isEqualTo("at most 32 levels"));
+    }
+
     /** The fast way of reading a column gives what exact decimals give, and its factors are those of the units library. */
     @Test
     void columnsReadAsExactDecimalsDo() {

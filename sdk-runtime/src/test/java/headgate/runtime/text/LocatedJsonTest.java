@@ -100,6 +100,10 @@ class LocatedJsonTest {
         assertThat(refusal("{\"a\": \"" + "x".repeat(5000) + "\"}").found()).contains("more than 4096 characters");
         assertThat(refusal("{\"a\": " + "9".repeat(50) + "}").found()).contains("a number of more than 40");
         assertThat(refusal("{\"" + "a".repeat(300) + "\": 1}").found()).contains("a name of more than 200");
+        // The place is where the text, the number or the list begins, wherever that is.
+        assertThat(refusal("{\n \"a\": \"" + "x".repeat(5000) + "\"}").place()).isEqualTo(new Place("f.json", 2, 7));
+        assertThat(refusal("{\n \"a\": " + "9".repeat(50) + "}").place().line()).isEqualTo(2);
+        assertThat(refusal("{\n \"a\":\n" + "[".repeat(50)).place()).isEqualTo(new Place("f.json", 3, 32));
         // Four million names that are all bad must neither take minutes nor name them all by chance of memory.
         assertThat(refusal(("[" + "[],".repeat(1_000_000) + "[").getBytes(StandardCharsets.UTF_8))
                         .place()
