@@ -27,6 +27,7 @@ import headgate.verifier.rules.plan.OperationMatches;
 import headgate.verifier.rules.plan.WorkRangeHolds;
 import headgate.verifier.rules.rows.EveryLaneHasAnArm;
 import headgate.verifier.rules.safety.HazardsGuarded;
+import headgate.verifier.rules.safety.LimitsNotLoosened;
 import headgate.verifier.rules.safety.StandingCaution;
 import headgate.verifier.rules.throughput.AreaRate;
 import headgate.verifier.rules.throughput.KeepsPace;
@@ -72,7 +73,8 @@ public final class RuleBook {
 
     private static final List<Rule> THROUGHPUT = List.of(new KeepsPace(), new AreaRate());
 
-    private static final List<Rule> SAFETY = List.of(new HazardsGuarded(), new StandingCaution());
+    private static final List<Rule> SAFETY =
+            List.of(new HazardsGuarded(), new LimitsNotLoosened(), new StandingCaution());
 
     private static final List<Rule> ALL = Stream.of(
                     PACKAGE, BEHAVIOUR, PLAN, MOUNT, ROWS, CLEARANCE, THROUGHPUT, SAFETY)
