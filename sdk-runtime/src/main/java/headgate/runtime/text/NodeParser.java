@@ -7,6 +7,7 @@ import headgate.runtime.origin.FileProblem;
 import headgate.runtime.origin.Place;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,6 +15,12 @@ import java.util.Map;
 
 /** Makes nodes of the tokens of a parser, and collects what does not stop the reading. */
 final class NodeParser {
+
+    /**
+     * The largest exponent that is kept. A numeral has at most 1,000 digits, so one with a larger exponent is beyond every
+     * bound of a field, or nearer to zero than any, with this one too.
+     */
+    private static final BigInteger MOST_EXPONENT = BigInteger.valueOf(2_000);
 
     private final String file;
     private final JsonParser parser;
@@ -34,12 +41,23 @@ final class NodeParser {
             case START_ARRAY -> sequence(place, path);
             case VALUE_STRING -> new Node.Text(place, path, seen(place, path, parser.getText()));
             case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT ->
-                new Node.Numeral(place, path, parser.getText(), new BigDecimal(parser.getText()));
+                new Node.Numeral(place, path, parser.getText(), exact(parser.getText()));
             case VALUE_TRUE -> new Node.Flag(place, path, true);
             case VALUE_FALSE -> new Node.Flag(place, path, false);
             case VALUE_NULL -> new Node.Nothing(place, path);
             default -> throw new IllegalStateException("the parser gave " + token);
         };
+    }
+
+    /** JSON sets no bound to an exponent, but a decimal does: it cannot be made of a numeral such as 1e9999999999. */
+    private static BigDecimal exact(String literal) {
+        int mark = Math.max(literal.indexOf('e'), literal.indexOf('E'));
+        if (mark < 0) {
+            return new BigDecimal(literal);
+        }
+        BigInteger exponent =
+                new BigInteger(literal.substring(mark + 1)).min(MOST_EXPONENT).max(MOST_EXPONENT.negate());
+        return new BigDecimal(literal.substring(0, mark)).scaleByPowerOfTen(exponent.intValueExact());
     }
 
     private Node table(Place place, String path) throws IOException {

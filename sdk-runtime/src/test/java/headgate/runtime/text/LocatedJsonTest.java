@@ -8,6 +8,7 @@ import headgate.runtime.origin.InvalidFileException;
 import headgate.runtime.origin.Place;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -47,6 +48,24 @@ class LocatedJsonTest {
         Node.Table b = (Node.Table) field(table, "b").value();
         assertThat(field(b, "c").value().path()).isEqualTo("b.c");
         assertThat(field(b, "c").namePlace()).isEqualTo(new Place("f.json", 3, 15));
+    }
+
+    /** A decimal holds exponents up to 2^31 only; JSON (RFC 8259) sets no bound. */
+    @ParameterizedTest
+    @CsvSource({
+        "1e5112111111111, 1E+2000",
+        "-1E+5112111111111, -1E+2000",
+        "8e-88888888888888888, 8E-2000",
+        "2.5e3, 2.5E+3",
+        "1e2147483648, 1E+2000",
+        "0.25, 0.25"
+    })
+    void aNumeralWithALargeExponentIsANumber(String literal, String value) throws InvalidFileException {
+        String text = "{\"a\": " + literal + "}";
+        Node root = LocatedJson.read(SourceFile.of("f.json", text.getBytes(StandardCharsets.UTF_8)), new ArrayList<>());
+        Node.Numeral number = (Node.Numeral) field((Node.Table) root, "a").value();
+        assertThat(number.literal()).isEqualTo(literal);
+        assertThat(number.value()).isEqualTo(new BigDecimal(value));
     }
 
     /** Slips of people who type JSON: the place, and a word of the advice. RFC 8259 allows none of these. */
