@@ -1,0 +1,153 @@
+package headgate.verifier.replay;
+
+import headgate.api.shape.Interval;
+import headgate.api.shape.Point3;
+import headgate.api.sheet.ActionTime;
+import headgate.api.sheet.HeadSheet;
+import headgate.api.sheet.WorkRange;
+import headgate.api.task.Velocity;
+import headgate.runtime.carriage.Arm;
+import headgate.runtime.task.LatticeSpotTask;
+import headgate.runtime.task.TaskLattice;
+import headgate.verifier.dispatch.Dispatch;
+import headgate.verifier.formula.RestToRest;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** An arm during a replay: where it is, until when it is busy, what waits for it, and what it did so far. */
+final class ArmState {
+
+    final int index;
+    final ReplayArm arm;
+    final ReplayTool tool;
+    final ReachLine reach;
+    final Dispatch dispatch;
+    final Velocity ground;
+
+    /** Leads with which the head is asked, one after the other until it accepts, s before the plant is in reach. */
+    final double[] leads;
+
+    /** Longest time that an action may take by the sheet, s; 0 if the sheet does not say. */
+    final double most;
+
+    /** The arms that shift with it, itself among them. */
+    List<ArmState> linked = List.of(this);
+
+    /** Where its mount may be; narrowed by the arms that shift with it. */
+    Interval shift;
+
+    long mount;
+    double freeAt = Double.NEGATIVE_INFINITY;
+    double heldUntil = Double.NEGATIVE_INFINITY;
+    Interlock.@Nullable Doing doing;
+    boolean mustDecide;
+    double charge;
+    long row;
+
+    /** The arm of its group that waits for the others to come to rest, so that all can shift. */
+    @Nullable
+    Candidate waitsToShift;
+
+    final List<Candidate> waiting = new ArrayList<>();
+
+    long actions;
+    double acting;
+    double shifting;
+    long refills;
+
+    ArmState(int index, ReplaySetting setting, Dispatch dispatch) {
+        this.index = index;
+        this.arm = setting.arms().get(index);
+        this.tool = setting.tools().get(arm.tool());
+        this.dispatch = dispatch;
+        HeadSheet sheet = tool.sheet();
+        this.reach = ReachLine.of(sheet.reach(), arm.facing());
+        this.ground = arm.facing().ground(setting.speed());
+        double typical = sheet.actionTime().map(t -> t.typical().value()).orElse(1.0);
+        this.leads = new double[] {0, typical / 4, typical / 2, typical};
+        this.most = sheet.actionTime().map(ActionTime::most).map(f -> f.value()).orElse(0.0);
+        this.shift = arm.shift();
+        this.mount = arm.setPoint();
+        this.charge = tool.magazine().map(Magazine::capacity).orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** Whether its reach comes over a plant somewhere in its shift. */
+    boolean covers(long y) {
+        return y >= shift.least() + reach.least() && y <= shift.most() + reach.most();
+    }
+
+    /** When it knows of a plant; infinite if it never does. */
+    double known(Target target, double speed, double ahead) {
+        if (arm.bands().isEmpty()) {
+            return (target.x - arm.mountX() - ahead * 1e6) / (speed * 1e6);
+        }
+        long radius = Math.round(Math.max(target.stem, target.canopy) * 5e5);
+        double known = Double.POSITIVE_INFINITY;
+        for (SensorBand band : arm.bands()) {
+            known = Math.min(known, band.known(target.x, target.y, radius, speed));
+        }
+        return known;
+    }
+
+    /** A time before which it knows of no plant at x or beyond, s. */
+    double knowsNothingBefore(long x, double speed, double ahead) {
+        if (arm.bands().isEmpty()) {
+            return (x - arm.mountX() - ahead * 1e6) / (speed * 1e6);
+        }
+        double known = Double.POSITIVE_INFINITY;
+        for (SensorBand band : arm.bands()) {
+            known = Math.min(known, (x - band.x().most()) / (speed * 1e6) + band.latency() + band.frame());
+        }
+        return known;
+    }
+
+    /** Whether its head is meant for a plant, in this soil and at this speed. */
+    boolean takes(Target target, ReplaySetting setting) {
+        WorkRange range = tool.sheet().workRange();
+        return range.plantClasses().contains(target.kind)
+                && range.stemDiameter().contains(TaskLattice.STEM.nearest(target.stem))
+                && range.plantHeight().contains(TaskLattice.HEIGHT.nearest(target.height))
+                && range.soils().contains(setting.soil())
+                && range.moisture().contains(setting.moisture())
+                && range.groundSpeed().contains(setting.speed());
+    }
+
+    /** The task for a plant that is some way ahead of the mount, micrometres. */
+    LatticeSpotTask task(Target target, long mountY, double ahead, ReplaySetting setting) {
+        int sign = -arm.facing().sign();
+        return LatticeSpotTask.nearest(
+                new Point3(sign * Math.round(ahead), sign * (target.y - mountY), -arm.height()),
+                ground,
+                target.kind,
+                target.stem,
+                target.height,
+                setting.soil(),
+                setting.moisture());
+    }
+
+    /** How long it takes to shift, s. */
+    double shiftTime(long to) {
+        if (to == mount) {
+            return 0;
+        }
+        double time = 0;
+        for (ArmState each : linked) {
+            Arm.AxisMotion motion = each.arm.motion();
+            time = Math.max(
+                    time,
+                    RestToRest.of(
+                                    Math.abs(to - mount) / 1e6,
+                                    motion.speed(),
+                                    motion.acceleration(),
+                                    motion.deceleration())
+                            .duration());
+        }
+        return time;
+    }
+
+    Optional<Magazine> magazine() {
+        return tool.magazine();
+    }
+}

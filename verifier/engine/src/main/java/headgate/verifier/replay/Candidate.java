@@ -1,0 +1,68 @@
+package headgate.verifier.replay;
+
+/**
+ * A target that one arm may come to treat, with its start window as far as it is worked out. Times in s.
+ *
+ * <p>The head is first asked for the plant as it enters the reach; what it answers is what the arm plans with. What it
+ * answers for the plant as it is when an action really starts decides.
+ */
+final class Candidate {
+
+    final Target target;
+    final int arm;
+
+    /** When the arm knows of it. */
+    final double known;
+
+    /** Where the mount would have to be. */
+    long mount;
+
+    /** The pieces of the reach there, ahead of the mount: begin and end of each, micrometres. */
+    double[] pieces = new double[0];
+
+    /** Which piece is worked on, and how the head was approached: an index into the leads that are tried. */
+    int piece;
+
+    int lead;
+    boolean placed;
+
+    /** Where the mount was when it was placed. */
+    long placedFor;
+
+    boolean planned;
+
+    double enters;
+    double leaves;
+    double approach;
+    double inGround;
+    double busy;
+
+    /** Never start before this: an action that starts earlier would touch the ground before the plant is in reach. */
+    double notBefore = Double.NEGATIVE_INFINITY;
+
+    /** The instant up to which a neighbour keeps it from starting. */
+    long waitsUntil;
+
+    boolean blocked;
+    boolean missedForSupply;
+    boolean closed;
+
+    Candidate(Target target, int arm, double known) {
+        this.target = target;
+        this.arm = arm;
+        this.known = known;
+    }
+
+    double earliest() {
+        return Math.max(Math.max(known, enters - approach), notBefore);
+    }
+
+    double latest() {
+        return leaves - approach - inGround;
+    }
+
+    /** After this no action can end its contact in reach, however short its approach. */
+    double over() {
+        return leaves - inGround;
+    }
+}
