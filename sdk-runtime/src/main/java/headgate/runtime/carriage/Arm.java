@@ -127,6 +127,32 @@ public record Arm(
     }
 
     /**
+     * Changes the lift.
+     *
+     * @param changed the lift: height of the mount over level ground, micrometres
+     * @return the same arm with it
+     */
+    public Arm withLift(Interval changed) {
+        return new Arm(
+                id,
+                beam,
+                shift,
+                changed,
+                shiftMotion,
+                liftMotion,
+                tolerance,
+                payload,
+                plate,
+                connectors,
+                supply,
+                body,
+                column,
+                liftPath,
+                following,
+                plateNormal);
+    }
+
+    /**
      * Changes the payload.
      *
      * @param changed what it can carry

@@ -25,6 +25,7 @@ import java.util.function.Function;
  * @param transportWidth largest width on the road, m
  * @param transportHeight largest height on the road, m
  * @param transportGroundGap least gap to the ground on the road, m
+ * @param armsInTurn most arms that may have to wait for one another so as not to meet; 1 allows no interlocks
  */
 public record Policy(
         Limit armGap,
@@ -44,7 +45,8 @@ public record Policy(
         Limit confidence,
         Limit transportWidth,
         Limit transportHeight,
-        Limit transportGroundGap) {
+        Limit transportGroundGap,
+        Limit armsInTurn) {
 
     /**
      * A limit.
@@ -84,7 +86,8 @@ public record Policy(
             new Entry("confidence", true, Policy::confidence),
             new Entry("transportWidth", false, Policy::transportWidth),
             new Entry("transportHeight", false, Policy::transportHeight),
-            new Entry("transportGroundGap", true, Policy::transportGroundGap));
+            new Entry("transportGroundGap", true, Policy::transportGroundGap),
+            new Entry("armsInTurn", false, Policy::armsInTurn));
 
     /** {@return the names of all limits, as they stand in a file} */
     public static List<String> names() {

@@ -1,5 +1,6 @@
 package headgate.runtime.policy;
 
+import headgate.runtime.form.CountForm;
 import headgate.runtime.form.FileKind;
 import headgate.runtime.form.Form;
 import headgate.runtime.form.Forms;
@@ -76,6 +77,10 @@ final class PolicyForm {
                     "transportGroundGap",
                     limit("transportGroundGap", length("250 mm")),
                     "Least gap to the ground on the road.")
+            .optional(
+                    "armsInTurn",
+                    limit("armsInTurn", new CountForm(1, 100, 2)),
+                    "Most arms that may have to wait for one another so as not to meet; 1 allows no interlocks.")
             .build();
 
     static final ObjectForm.Builder FORM = FileKind.form(

@@ -87,7 +87,14 @@ public final class PolicyReader {
                 limit(limits, "confidence", Policy::confidence),
                 limit(limits, "transportWidth", Policy::transportWidth),
                 limit(limits, "transportHeight", Policy::transportHeight),
-                limit(limits, "transportGroundGap", Policy::transportGroundGap));
+                limit(limits, "transportGroundGap", Policy::transportGroundGap),
+                count(limits, "armsInTurn", Policy::armsInTurn));
+    }
+
+    private static Policy.Limit count(Fields limits, String name, Function<Policy, Policy.Limit> otherwise) {
+        return limits.objectIfGiven(name)
+                .map(limit -> new Policy.Limit(limit.count("value"), limit.text("source")))
+                .orElseGet(() -> otherwise.apply(builtIn().value()));
     }
 
     private static Policy.Limit limit(Fields limits, String name, Function<Policy, Policy.Limit> otherwise) {

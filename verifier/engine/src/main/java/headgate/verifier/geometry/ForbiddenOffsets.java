@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * The side shifts of one volume against another at which a required gap does not hold.
+ * The shifts of one volume against another, along one axis, at which a required gap does not hold.
  *
  * <p>Exact on the grid: a whole number of micrometres is forbidden if and only if the gap at that shift is less than
  * required. Between whole numbers the set rounds outward, by less than one micrometre at each end.
@@ -29,10 +29,7 @@ public final class ForbiddenOffsets {
      * @throws IllegalArgumentException if the required gap is less than 1 micrometre
      */
     public static ForbiddenOffsets alongY(Occupied still, Occupied sliding, long requiredGap) {
-        if (requiredGap < 1) {
-            throw new IllegalArgumentException(
-                    "a required gap must be at least 1 micrometre, but is " + requiredGap + " um");
-        }
+        demandGap(requiredGap);
         List<Interval> found = new ArrayList<>();
         for (Piece a : still.pieces()) {
             for (Piece b : sliding.pieces()) {
@@ -47,6 +44,72 @@ public final class ForbiddenOffsets {
             }
         }
         return new ForbiddenOffsets(merged(found));
+    }
+
+    /**
+     * Finds the forbidden shifts along x.
+     *
+     * @param still a volume that stays where it is
+     * @param sliding a volume that is shifted by some offset along x; in the same frame, at offset 0
+     * @param requiredGap the gap that must hold, micrometres; at least 1
+     * @return the offsets at which the gap is less
+     * @throws IllegalArgumentException if the required gap is less than 1 micrometre
+     */
+    public static ForbiddenOffsets alongX(Occupied still, Occupied sliding, long requiredGap) {
+        // A quarter turn takes x to y, and leaves every gap as it is.
+        return alongY(still.quarterTurned(1), sliding.quarterTurned(1), requiredGap);
+    }
+
+    /**
+     * Finds the forbidden shifts along z.
+     *
+     * @param still a volume that stays where it is
+     * @param sliding a volume that is shifted by some offset along z; in the same frame, at offset 0
+     * @param requiredGap the gap that must hold, micrometres; at least 1
+     * @return the offsets at which the gap is less
+     * @throws IllegalArgumentException if the required gap is less than 1 micrometre
+     */
+    public static ForbiddenOffsets alongZ(Occupied still, Occupied sliding, long requiredGap) {
+        demandGap(requiredGap);
+        List<Interval> found = new ArrayList<>();
+        for (Piece a : still.pieces()) {
+            for (Piece b : sliding.pieces()) {
+                boolean near = a.box().x().gapTo(b.box().x()) < requiredGap
+                        && a.box().y().gapTo(b.box().y()) < requiredGap;
+                if (near) {
+                    SquaredDistance planar = Planar.between(a.ring(), b.ring()).square();
+                    if (planar.compareToDistance(requiredGap) < 0) {
+                        long vertical = leastVertical(planar, requiredGap);
+                        found.add(new Interval(
+                                a.height().least() - b.height().most() - vertical,
+                                a.height().most() - b.height().least() + vertical));
+                    }
+                }
+            }
+        }
+        return new ForbiddenOffsets(merged(found));
+    }
+
+    /** The least whole vertical gap that, with a distance seen from above, makes up the required gap. */
+    private static long leastVertical(SquaredDistance planar, long requiredGap) {
+        long tooLittle = 0;
+        long enough = requiredGap;
+        while (enough - tooLittle > 1) {
+            long middle = tooLittle + (enough - tooLittle) / 2;
+            if (planar.withVertical(middle).compareToDistance(requiredGap) >= 0) {
+                enough = middle;
+            } else {
+                tooLittle = middle;
+            }
+        }
+        return enough;
+    }
+
+    private static void demandGap(long requiredGap) {
+        if (requiredGap < 1) {
+            throw new IllegalArgumentException(
+                    "a required gap must be at least 1 micrometre, but is " + requiredGap + " um");
+        }
     }
 
     private static List<Interval> merged(List<Interval> open) {

@@ -26,9 +26,11 @@ public final class Occupied {
     public static final Occupied NOTHING = new Occupied(List.of());
 
     private final List<Piece> pieces;
+    private final Optional<Box> bounds;
 
     private Occupied(List<Piece> pieces) {
         this.pieces = List.copyOf(new LinkedHashSet<>(pieces));
+        this.bounds = this.pieces.stream().map(Piece::box).reduce(Box::hull);
     }
 
     /**
@@ -74,6 +76,17 @@ public final class Occupied {
      */
     public static Occupied of(Posture posture) {
         return of(posture.fixed(), posture.moving(), posture.carried(), posture.region());
+    }
+
+    /**
+     * The convex hull of a region of tool points, as a volume that may be flat, a line or a point. It is for sums and
+     * distances; a flat one has no prisms.
+     *
+     * @param region the region
+     * @return its hull
+     */
+    public static Occupied hullOf(Reach region) {
+        return new Occupied(List.of(Piece.of(Ring.hull(region.corners()), region.height())));
     }
 
     /**
@@ -217,6 +230,11 @@ public final class Occupied {
         return new Occupied(kept);
     }
 
+    /** {@return a box around each convex prism, without repeats} */
+    public List<Box> boxes() {
+        return pieces.stream().map(Piece::box).distinct().toList();
+    }
+
     /** {@return the convex prisms, without repeats} */
     public List<Prism> prisms() {
         return pieces.stream().map(Piece::prism).toList();
@@ -224,7 +242,7 @@ public final class Occupied {
 
     /** {@return the smallest box that holds the volume, or empty if there is none} */
     public Optional<Box> bounds() {
-        return pieces.stream().map(Piece::box).reduce(Box::hull);
+        return bounds;
     }
 
     /** {@return the convex hull seen from above, or empty if there is no volume} */
@@ -260,6 +278,19 @@ public final class Occupied {
             parts.add(at, joined);
         }
         return parts.stream().map(Occupied::new).toList();
+    }
+
+    /**
+     * The convex prisms that are near another volume.
+     *
+     * @param other the other volume
+     * @param distance how near, micrometres; more than 0
+     * @return this volume without the prisms whose gap to the other is at least the distance; exact
+     */
+    public Occupied nearerThan(long distance, Occupied other) {
+        return new Occupied(pieces.stream()
+                .filter(p -> other.pieces.stream().anyMatch(q -> p.isNearerThan(distance, q)))
+                .toList());
     }
 
     /**

@@ -48,6 +48,15 @@ record Piece(Ring ring, Interval height, Box box) {
                 && Planar.between(ring, other.ring).square().equals(SquaredDistance.ZERO);
     }
 
+    boolean isNearerThan(long distance, Piece other) {
+        return box.squaredGapTo(other.box) < distance * distance
+                && Planar.between(ring, other.ring)
+                                .square()
+                                .withVertical(height.gapTo(other.height))
+                                .compareToDistance(distance)
+                        < 0;
+    }
+
     Prism prism() {
         return Prism.of(ring.outline(), height);
     }

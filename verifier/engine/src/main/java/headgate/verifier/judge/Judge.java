@@ -10,6 +10,8 @@ import headgate.verifier.check.Outcome;
 import headgate.verifier.check.Rule;
 import headgate.verifier.check.RuleInfo;
 import headgate.verifier.check.Severity;
+import headgate.verifier.interlock.Interlock;
+import headgate.verifier.interlock.Interlocks;
 import headgate.verifier.setup.Setup;
 import headgate.verifier.setup.Station;
 import java.util.ArrayList;
@@ -65,7 +67,7 @@ public final class Judge {
         }
         Setup setup = Setup.of(subject);
         Verdict plain = verdict(run.findings());
-        List<Limit> limits = plain.isFit() ? limits(setup) : List.of();
+        List<Limit> limits = plain.isFit() ? limits(subject) : List.of();
         Verdict verdict = plain == Verdict.FITS && !limits.isEmpty() ? Verdict.FITS_WITHIN_LIMITS : plain;
         return new Judgement(subject, setup, judged, verdict, limits, run.faults());
     }
@@ -133,8 +135,7 @@ public final class Judge {
                 Set<String> broken = new TreeSet<>(failingAfter);
                 broken.removeAll(failing);
                 Verdict plain = verdict(after.findings());
-                boolean limited =
-                        plain == Verdict.FITS && !limits(Setup.of(changed)).isEmpty();
+                boolean limited = plain == Verdict.FITS && !limits(changed).isEmpty();
                 kept.add(new Remedy(edit, limited ? Verdict.FITS_WITHIN_LIMITS : plain, List.copyOf(broken)));
             }
         }
@@ -149,19 +150,25 @@ public final class Judge {
         return ids;
     }
 
-    /** A height interval narrower than the lift's must be kept during work; the set-points across travel are free. */
-    private static List<Limit> limits(Setup setup) {
+    /**
+     * A height interval narrower than the lift's must be kept during work, and so must every interlock; the set-points
+     * across travel are free.
+     */
+    private static List<Limit> limits(Case subject) {
         List<Limit> limits = new ArrayList<>();
-        for (Station station : setup.stations()) {
+        for (Station station : Setup.of(subject).stations()) {
             Interval heights = station.workHeights();
             if (!heights.equals(station.arm().lift())) {
-                limits.add(new Limit(
+                limits.add(new Limit.Kept(
                         station.label(),
                         "mount height over the ground at work",
                         Micrometres.toMetres(heights.least()),
                         Micrometres.toMetres(heights.most()),
                         Dimension.LENGTH));
             }
+        }
+        for (Interlock interlock : Interlocks.of(subject).all()) {
+            limits.add(new Limit.Apart("arms " + interlock.first() + " and " + interlock.second(), interlock));
         }
         return limits;
     }

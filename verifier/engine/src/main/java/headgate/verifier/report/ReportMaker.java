@@ -8,6 +8,7 @@ import headgate.verifier.check.Dimension;
 import headgate.verifier.check.HeadUnderTest;
 import headgate.verifier.check.Outcome;
 import headgate.verifier.check.Severity;
+import headgate.verifier.interlock.Interlock;
 import headgate.verifier.judge.Judgement;
 import headgate.verifier.judge.Limit;
 import headgate.verifier.judge.RuleFault;
@@ -64,10 +65,7 @@ public final class ReportMaker {
                 tightest,
                 judgement.setup().stations().stream().map(SetPoint::of).toList(),
                 idleArms(),
-                judgement.limits().stream()
-                        .map(l -> new Limit(
-                                Plain.line(l.subject()), Plain.line(l.quantity()), l.least(), l.most(), l.dimension()))
-                        .toList(),
+                judgement.limits().stream().map(ReportMaker::limit).toList(),
                 sections,
                 Counts.of(entries),
                 notes.stream().map(Plain::line).toList(),
@@ -76,6 +74,31 @@ public final class ReportMaker {
                 edition,
                 judgement.faults().stream().map(RuleFault::ruleId).distinct().toList(),
                 SceneMaker.of(subject, judgement.setup(), tightest.map(Tightest::mark), Plain::line));
+    }
+
+    private static Limit limit(Limit limit) {
+        if (limit instanceof Limit.Kept kept) {
+            return new Limit.Kept(
+                    Plain.line(kept.subject()),
+                    Plain.line(kept.quantity()),
+                    kept.least(),
+                    kept.most(),
+                    kept.dimension());
+        }
+        Limit.Apart apart = (Limit.Apart) limit;
+        Interlock i = apart.interlock();
+        return new Limit.Apart(
+                Plain.line(apart.subject()),
+                new Interlock(
+                        Plain.line(i.first()),
+                        Plain.line(i.second()),
+                        i.required(),
+                        i.firstNever(),
+                        i.secondNever(),
+                        i.firstWhileSecondActs(),
+                        i.secondWhileFirstActs(),
+                        i.offsets(),
+                        i.neverTogether()));
     }
 
     private String heads() {

@@ -63,7 +63,9 @@ final class ArmSpaces {
             HeadSheet s = sheet.orElseThrow();
             WorkHeight height = WorkHeight.of(subject, arm, at, s);
             spaces.add(StationSpace.atWork(arm, s, turned, at, Station.workHeights(arm, height)));
-            spaces.add(StationSpace.lifting(arm, s, turned, at, Station.heights(arm, height)));
+            RunOut runOut = RunOut.of(arm.liftMotion(), carriage.stopping().reactionTime());
+            spaces.add(StationSpace.lifting(arm, s, turned, at, Station.heights(arm, height, runOut)));
+            spaces.add(StationSpace.waiting(arm, sheet, turned, at));
         } else {
             spaces.add(StationSpace.waiting(arm, sheet, turned, at));
         }
@@ -84,14 +86,11 @@ final class ArmSpaces {
             Optional<Interval> hull = Optional.empty();
             for (int i = 0; i < a.spaces().size(); i++) {
                 for (int j = 0; j < b.spaces().size(); j++) {
-                    // Both lifting needs no look of its own: ready is one of the postures at work.
-                    if (i + j < 2) {
-                        Optional<Interval> one = hull(ForbiddenOffsets.alongY(
-                                a.spaces().get(i), b.spaces().get(j), required));
-                        hull = hull.isEmpty()
-                                ? one
-                                : Optional.of(one.map(hull.get()::hull).orElse(hull.get()));
-                    }
+                    Optional<Interval> one = hull(ForbiddenOffsets.alongY(
+                            a.spaces().get(i), b.spaces().get(j), required));
+                    hull = hull.isEmpty()
+                            ? one
+                            : Optional.of(one.map(hull.get()::hull).orElse(hull.get()));
                 }
             }
             return hull;

@@ -14,15 +14,41 @@ import java.util.Optional;
  * @param arm the arm
  * @param station the arm with its head; empty if it carries none
  * @param mount where its mount is set, carriage frame
- * @param stance which stance, in words that follow the arm's name
+ * @param kind which stance
  * @param space what it fills, carriage frame, z over level ground
  * @param allowance how far it may be from there
  */
 public record ArmStance(
-        Arm arm, Optional<Station> station, Point mount, String stance, Occupied space, ArmAllowance allowance) {
+        Arm arm, Optional<Station> station, Point mount, Kind kind, Occupied space, ArmAllowance allowance) {
+
+    /** A stance. */
+    public enum Kind {
+        /** Anywhere in any posture but stowed, at any height of work: acting, or stuck there. */
+        WORK("at work"),
+        /** Ready, anywhere between work and lifted. */
+        LIFTING("lifting"),
+        /** Lifted, ready or stowed, after work or after a fault. */
+        PARKED("parked"),
+        /** Lifted for the whole pass, with a head that does not work. */
+        WAITING("waiting lifted"),
+        /** Lifted, with no head. */
+        EMPTY("without a head");
+
+        private final String label;
+
+        Kind(String label) {
+            this.label = label;
+        }
+
+        /** {@return the words that follow the arm's name} */
+        public String label() {
+            return label;
+        }
+    }
 
     /**
-     * The stances of an arm that a neighbour can meet: at work, and on the way from work to lifted; or waiting lifted.
+     * The stances of an arm that a neighbour can meet: at work, on the way from work to lifted, and parked; or waiting
+     * lifted.
      *
      * @param station the arm with its head
      * @param coverageFactor the factor k that turns a standard deviation into a bound
@@ -30,16 +56,18 @@ public record ArmStance(
      */
     public static List<ArmStance> of(Station station, double coverageFactor) {
         ArmAllowance allowance = ArmAllowance.of(station, coverageFactor);
-        Optional<Station> held = Optional.of(station);
+        Occupied lifted = StationSpace.parked(station);
         if (!station.isAtWork()) {
-            Occupied space = StationSpace.waiting(
-                    station.arm(), Optional.of(station.sheet()), station.turned(), station.mount());
-            return List.of(new ArmStance(station.arm(), held, station.mount(), "waiting lifted", space, allowance));
+            return List.of(of(station, Kind.WAITING, lifted, allowance));
         }
         return List.of(
-                new ArmStance(station.arm(), held, station.mount(), "at work", StationSpace.atWork(station), allowance),
-                new ArmStance(
-                        station.arm(), held, station.mount(), "lifting", StationSpace.lifting(station), allowance));
+                of(station, Kind.WORK, StationSpace.atWork(station), allowance),
+                of(station, Kind.LIFTING, StationSpace.lifting(station), allowance),
+                of(station, Kind.PARKED, lifted, allowance));
+    }
+
+    private static ArmStance of(Station station, Kind kind, Occupied space, ArmAllowance allowance) {
+        return new ArmStance(station.arm(), Optional.of(station), station.mount(), kind, space, allowance);
     }
 
     /**
@@ -54,7 +82,7 @@ public record ArmStance(
                 empty.arm(),
                 Optional.empty(),
                 empty.mount(),
-                "without a head",
+                Kind.EMPTY,
                 StationSpace.waiting(empty.arm(), Optional.empty(), false, empty.mount()),
                 ArmAllowance.of(empty.arm(), Optional.empty(), coverageFactor));
     }
@@ -79,6 +107,6 @@ public record ArmStance(
 
     /** {@return how reports name it} */
     public String label() {
-        return "arm " + arm.id() + " " + stance;
+        return "arm " + arm.id() + " " + kind.label();
     }
 }

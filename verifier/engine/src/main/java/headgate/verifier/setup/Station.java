@@ -3,9 +3,9 @@ package headgate.verifier.setup;
 import headgate.api.shape.Interval;
 import headgate.api.shape.Point;
 import headgate.api.sheet.HeadSheet;
-import headgate.api.unit.Micrometres;
 import headgate.runtime.carriage.Arm;
 import headgate.verifier.check.HeadUnderTest;
+import headgate.verifier.geometry.Rounding;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -19,6 +19,7 @@ import java.util.stream.Collectors;
  * @param turned true if the head is turned by 180 degrees
  * @param mount where the mount is set, seen from above, carriage frame
  * @param height the heights at which it can work
+ * @param liftRunOut how far its lift may run past where it should stop
  */
 public record Station(
         List<Lane> lanes,
@@ -27,7 +28,8 @@ public record Station(
         HeadSheet sheet,
         boolean turned,
         Point mount,
-        WorkHeight height) {
+        WorkHeight height,
+        RunOut liftRunOut) {
 
     /** Copies the list. */
     public Station {
@@ -65,23 +67,26 @@ public record Station(
     }
 
     /**
-     * The mount heights that the arm takes between work and lifted: from the least height at which it works up to the
-     * top of its lift, overshoot included. If no height works, the whole lift.
+     * The mount heights that the arm takes between work and lifted: from the least height at which it works, less what the
+     * lift may run past it, up to the top of its lift, overshoot included. If no height works, the whole lift.
      *
      * @return the heights over level ground, micrometres
      */
     public Interval heights() {
-        return heights(arm, height);
+        return heights(arm, height, liftRunOut);
     }
 
-    static Interval heights(Arm arm, WorkHeight height) {
+    static Interval heights(Arm arm, WorkHeight height, RunOut liftRunOut) {
         long least = height.allowed().map(Interval::least).orElse(arm.lift().least());
-        return new Interval(least, top(arm));
+        // The lift's own end stops it as well, past it by no more than its overshoot.
+        long low = Math.max(
+                least - Rounding.up(liftRunOut.total()), arm.lift().least() - Rounding.up(liftRunOut.overshoot()));
+        return new Interval(low, top(arm));
     }
 
     /** The highest that a mount gets: the top of its lift, overshoot included, micrometres. */
     static long top(Arm arm) {
-        return arm.lift().most() + (long) Math.ceil(arm.liftMotion().overshoot() * Micrometres.PER_METRE);
+        return arm.lift().most() + Rounding.up(arm.liftMotion().overshoot());
     }
 
     /**

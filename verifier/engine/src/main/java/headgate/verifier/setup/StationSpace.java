@@ -60,6 +60,30 @@ public final class StationSpace {
     }
 
     /**
+     * What is filled while the arm is parked: lifted, ready or stowed.
+     *
+     * @param station the station
+     * @return the space
+     */
+    public static Occupied parked(Station station) {
+        return waiting(station.arm(), Optional.of(station.sheet()), station.turned(), station.mount());
+    }
+
+    /**
+     * What moves with the arm's side shift alone.
+     *
+     * @param station the station
+     * @return the space of its column
+     */
+    public static Occupied column(Station station) {
+        return column(station.arm(), station.mount());
+    }
+
+    private static Occupied column(Arm arm, Point mount) {
+        return Occupied.of(arm.column()).shifted(new Point3(0, mount.y(), 0));
+    }
+
+    /**
      * What an arm fills while it waits at the top of its lift: with a head, that is ready or stowed or on the way between
      * the two; without one, it is its own material alone.
      *
@@ -101,9 +125,8 @@ public final class StationSpace {
     }
 
     private static Occupied placed(Arm arm, Occupied head, boolean turned, Point mount, Interval heights) {
-        return (turned ? head.turned() : head)
-                .and(Occupied.of(arm.body()))
-                .shifted(new Point3(mount.x(), mount.y(), 0))
-                .overLift(heights);
+        Occupied lifted = (turned ? head.turned() : head).and(Occupied.of(arm.body()));
+        return LiftSweep.over(arm, lifted.shifted(new Point3(mount.x(), mount.y(), 0)), heights)
+                .and(column(arm, mount));
     }
 }

@@ -44,7 +44,7 @@ public record WorkHeight(
         double gap = subject.policy().value().canopyGap().value();
         double ground = plan.soil().relief()
                 + Math.abs(mount.yMetres()) * StrictMath.tan(motion.roll())
-                + Math.abs(mount.xMetres()) * StrictMath.tan(motion.pitch())
+                + farthestAlong(arm, mount) * StrictMath.tan(motion.pitch())
                 + motion.wheelSink();
         long g = (long) Math.ceil(ground * Micrometres.PER_METRE);
         long d = (long) Math.ceil(depth(sheet, plan) * Micrometres.PER_METRE);
@@ -60,6 +60,14 @@ public record WorkHeight(
                 Math.max(-reach.most() + g - d, plants + g - lowest),
                 -reach.least() - g - d,
                 arm.lift());
+    }
+
+    /** How far along travel the mount gets from the carriage's origin, m; a lift that swings takes it with it. */
+    private static double farthestAlong(Arm arm, Point mount) {
+        return arm.liftPath().stream()
+                .mapToDouble(p -> Math.abs(Micrometres.toMetres(mount.x() + p.forward())))
+                .max()
+                .orElse(Math.abs(mount.xMetres()));
     }
 
     /** {@return the heights that serve, within the lift; empty if there are none} */

@@ -741,7 +741,38 @@ public final class Cases {
                 builtIn.confidence(),
                 builtIn.transportWidth(),
                 builtIn.transportHeight(),
-                builtIn.transportGroundGap());
+                builtIn.transportGroundGap(),
+                builtIn.armsInTurn());
+    }
+
+    /**
+     * Changes how many arms may wait for one another.
+     *
+     * @param p the policy
+     * @param most how many
+     * @return the same policy with it
+     */
+    public static Policy withArmsInTurn(Policy p, int most) {
+        return new Policy(
+                p.armGap(),
+                p.canopyGap(),
+                p.coverageFactor(),
+                p.massUse(),
+                p.momentUse(),
+                p.frameGap(),
+                p.groundGap(),
+                p.wheelGap(),
+                p.shockAtWork(),
+                p.shockInTransport(),
+                p.boltUse(),
+                p.powerUse(),
+                p.sensorShadow(),
+                p.cropLoss(),
+                p.confidence(),
+                p.transportWidth(),
+                p.transportHeight(),
+                p.transportGroundGap(),
+                limit(most));
     }
 
     /**

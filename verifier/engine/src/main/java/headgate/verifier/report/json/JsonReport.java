@@ -4,13 +4,17 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import headgate.api.shape.Interval;
 import headgate.api.shape.Point3;
+import headgate.api.unit.Micrometres;
 import headgate.verifier.check.Comparison;
 import headgate.verifier.check.Dimension;
 import headgate.verifier.check.Measure;
 import headgate.verifier.check.Outcome;
 import headgate.verifier.check.Term;
 import headgate.verifier.check.Witness;
+import headgate.verifier.interlock.Interlock;
+import headgate.verifier.interlock.Zone;
 import headgate.verifier.judge.Limit;
 import headgate.verifier.report.Advice;
 import headgate.verifier.report.Entry;
@@ -128,10 +132,44 @@ public final class JsonReport {
     private void limit(Limit limit) throws IOException {
         json.writeStartObject();
         json.writeStringField("subject", limit.subject());
-        json.writeStringField("quantity", limit.quantity());
-        quantity("least", limit.least(), limit.dimension());
-        quantity("most", limit.most(), limit.dimension());
+        if (limit instanceof Limit.Kept kept) {
+            json.writeStringField("quantity", kept.quantity());
+            quantity("least", kept.least(), kept.dimension());
+            quantity("most", kept.most(), kept.dimension());
+        } else if (limit instanceof Limit.Apart apart) {
+            json.writeFieldName("interlock");
+            interlock(apart.interlock());
+        }
         json.writeStringField("text", limit.text());
+        json.writeEndObject();
+    }
+
+    private void interlock(Interlock interlock) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("first", interlock.first());
+        json.writeStringField("second", interlock.second());
+        length("required", interlock.required());
+        list("firstNever", interlock.firstNever(), this::zone);
+        list("secondNever", interlock.secondNever(), this::zone);
+        list("firstWhileSecondActs", interlock.firstWhileSecondActs(), this::zone);
+        list("secondWhileFirstActs", interlock.secondWhileFirstActs(), this::zone);
+        list("offsets", interlock.offsets(), this::zone);
+        json.writeBooleanField("neverTogether", interlock.neverTogether());
+        json.writeEndObject();
+    }
+
+    private void zone(Zone zone) throws IOException {
+        json.writeStartObject();
+        side("x", zone.x());
+        side("y", zone.y());
+        side("z", zone.z());
+        json.writeEndObject();
+    }
+
+    private void side(String axis, Interval side) throws IOException {
+        json.writeObjectFieldStart(axis);
+        length("least", Micrometres.toMetres(side.least()));
+        length("most", Micrometres.toMetres(side.most()));
         json.writeEndObject();
     }
 

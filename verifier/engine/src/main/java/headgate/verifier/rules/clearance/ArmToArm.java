@@ -2,26 +2,32 @@ package headgate.verifier.rules.clearance;
 
 import headgate.api.shape.Point;
 import headgate.api.unit.Micrometres;
-import headgate.runtime.policy.Policy;
 import headgate.verifier.check.Case;
 import headgate.verifier.check.Comparison;
 import headgate.verifier.check.Dimension;
 import headgate.verifier.check.Finding;
+import headgate.verifier.check.Outcome;
 import headgate.verifier.check.Rule;
 import headgate.verifier.check.RuleInfo;
 import headgate.verifier.check.Severity;
 import headgate.verifier.check.Witness;
-import headgate.verifier.geometry.Gap;
+import headgate.verifier.interlock.Interlock;
+import headgate.verifier.interlock.Interlocks;
 import headgate.verifier.remedy.LeaveArmsEmpty;
+import headgate.verifier.remedy.RaiseLifts;
 import headgate.verifier.remedy.SetRowSpacing;
 import headgate.verifier.remedy.Side;
 import headgate.verifier.remedy.TrimHead;
 import headgate.verifier.setup.ArmStance;
-import headgate.verifier.setup.Setup;
+import headgate.verifier.setup.Nearness;
+import headgate.verifier.setup.Nearness.Measured;
+import headgate.verifier.setup.StancePair;
 import headgate.verifier.setup.Station;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /** {@code clearance.arm-to-arm}: no head, with its arm, comes nearer to another than the required gap. */
@@ -29,29 +35,26 @@ public final class ArmToArm implements Rule {
 
     private static final RuleInfo INFO = new RuleInfo(
             "clearance.arm-to-arm",
-            "Neighbouring heads keep the required gap, at work and while one is lifted",
+            "Neighbouring heads keep the required gap, at work, lifting and parked",
             "Two heads that touch break each other in the first row, and stop the carriage in the field.",
-            "Every pair of arms is looked at: both at work, one at work while the other is anywhere between work and"
-                    + " lifted, and either while the other waits lifted. A head fills its fixed material and what moves with its tool point, placed at every point of"
+            "Every pair of arms is looked at in every pair of stances: at work, which is also where a faulty arm may be"
+                    + " stuck; anywhere between work and lifted; parked lifted, ready or stowed; waiting lifted; without a"
+                    + " head. A head fills its fixed material and what moves with its tool point, placed at every point of"
                     + " the convex hull of its reach, in every posture but stowed. The gap of two upright prisms is the"
                     + " hypotenuse of their distance seen from above and the gap of their heights, exact on a grid of 1"
                     + " micrometre. Required is the policy's gap plus, for each arm, backlash, tracking, k sigma, angular"
-                    + " play times the farthest occupied point, and deflection under the largest horizontal force.",
+                    + " play times the farthest occupied point, and deflection under the largest horizontal force. Side"
+                    + " shifts are locked; a lift that moves may run past its set-point by its overshoot and v t_r + v² / 2b,"
+                    + " and sweeps those heights too. Two arms with spot heads that are too near only where at least one acts,"
+                    + " and whose material that stays is not too near, are kept apart by an interlock: a caution, and a limit"
+                    + " of the verdict. Whether the pace holds with it is for the family throughput.",
             "first principles; least gap from the policy",
             Severity.ERROR,
             "0.1.0",
             List.of("behaviour.answers", "rows.every-lane-has-an-arm"));
 
-    /** What a trim is rounded up to, micrometres: nobody trims a head finer than a millimetre. */
-    private static final long TRIM_STEP = 1000;
-
-    /** A pair with its gap, as it was measured. */
-    private record Measured(ArmPair pair, Gap gap) {
-
-        double margin() {
-            return gap.metres() - pair.required();
-        }
-    }
+    /** What a trim or a raised lift is rounded up to, micrometres: nobody works finer than a millimetre. */
+    private static final long STEP = 1000;
 
     @Override
     public RuleInfo info() {
@@ -60,77 +63,76 @@ public final class ArmToArm implements Rule {
 
     @Override
     public List<Finding> check(Case subject) {
-        Policy policy = subject.policy().value();
-        List<List<ArmStance>> arms =
-                ArmStance.all(Setup.of(subject), policy.coverageFactor().value());
-        if (arms.size() < 2) {
+        Nearness all = Nearness.of(subject);
+        if (all.arms() < 2) {
             return List.of(Finding.notApplicable(INFO, "all arms", "There is only one arm: it has no neighbour."));
         }
-        List<ArmPair> pairs = pairs(arms, policy);
-        List<Measured> failing = new ArrayList<>();
-        Measured tightest = null;
-        for (ArmPair pair : pairs) {
-            // Sound: a pair whose boxes alone leave more margin than the tightest so far can be neither tighter nor
-            // fail.
-            if (tightest != null && pair.leastMargin() > Math.max(0, tightest.margin())) {
-                continue;
-            }
-            Measured measured = pair.gap().map(g -> new Measured(pair, g)).orElse(null);
-            if (measured == null) {
-                continue;
-            }
-            if (tightest == null || measured.margin() < tightest.margin()) {
-                tightest = measured;
-            }
-            if (measured.margin() < 0) {
-                failing.add(measured);
-            }
-        }
-        if (tightest == null) {
+        Interlocks interlocks = Interlocks.of(subject);
+        Nearness open = interlocks.all().isEmpty() ? all : Nearness.of(subject, pair -> !keptApart(interlocks, pair));
+        if (open.tightest().isEmpty()) {
             return List.of(Finding.notApplicable(INFO, "all arms", "No head holds any material."));
         }
-        return List.of(finding(tightest, failing, pairs.size()));
-    }
-
-    private static List<ArmPair> pairs(List<List<ArmStance>> arms, Policy policy) {
-        double gap = policy.armGap().value();
-        List<ArmPair> pairs = new ArrayList<>();
-        // Neighbours first: they are the tightest, and prune the rest.
-        for (int apart = 1; apart < arms.size(); apart++) {
-            for (int i = 0; i + apart < arms.size(); i++) {
-                List<ArmStance> right = arms.get(i);
-                List<ArmStance> left = arms.get(i + apart);
-                for (int r = 0; r < right.size(); r++) {
-                    for (int l = 0; l < left.size(); l++) {
-                        // Both lifting needs no look of its own: ready is one of the postures at work, and each
-                        // difference of height that two lifting arms can have is one that a lifting and a working arm
-                        // can have.
-                        if (r + l < 2) {
-                            pairs.add(new ArmPair(right.get(r), left.get(l), gap));
-                        }
-                    }
-                }
-            }
+        List<Finding> findings = new ArrayList<>();
+        findings.add(finding(open.tightest().get(), open.tooNear(), all.examined()));
+        for (Interlock interlock : interlocks.all()) {
+            findings.add(inTime(interlock, all));
         }
-        return pairs;
+        return findings;
     }
 
-    private static Finding finding(Measured tightest, List<Measured> failing, int examined) {
-        ArmPair pair = tightest.pair();
-        double gap = tightest.gap().metres();
-        String pairLabel = pair.right().label() + " and " + pair.left().label();
-        Finding.Builder finding = Finding.of(INFO, pairLabel)
-                .examined(examined)
+    private static boolean keptApart(Interlocks interlocks, StancePair pair) {
+        return pair.someWorks()
+                && interlocks
+                        .between(pair.right().arm().id(), pair.left().arm().id())
+                        .isPresent();
+    }
+
+    /** Two arms that an interlock keeps apart: the tightest place that they would have without it. */
+    private static Finding inTime(Interlock interlock, Nearness all) {
+        List<Measured> own = all.tooNear().stream()
+                .filter(m -> m.pair().right().arm().id().equals(interlock.first())
+                        && m.pair().left().arm().id().equals(interlock.second()))
+                .toList();
+        Measured worst = own.stream()
+                .min((a, b) -> Double.compare(a.margin(), b.margin()))
+                .orElseThrow();
+        double gap = worst.gap().metres();
+        return described(worst)
+                .examined(own.size())
+                .end(
+                        Outcome.CAUTION,
+                        "Between " + worst.pair().label() + " there would be only " + Dimension.LENGTH.text(gap)
+                                + " where " + Dimension.LENGTH.text(worst.pair().required())
+                                + " is required. An interlock keeps the two apart: "
+                                + (interlock.neverTogether()
+                                        ? "only one of them acts at a time."
+                                        : interlock.zones() == 1
+                                                ? "one zone that their tool points stay out of."
+                                                : interlock.zones() + " zones that their tool points stay out of."));
+    }
+
+    private static Finding.Builder described(Measured measured) {
+        double gap = measured.gap().metres();
+        StancePair pair = measured.pair();
+        return Finding.of(INFO, pair.label())
                 .comparison(Comparison.atLeast(gap, pair.required(), Dimension.LENGTH))
                 .terms(pair.terms())
                 .field("policy:armGap")
-                .witness(new Witness(tightest.gap().first(), tightest.gap().second(), Dimension.LENGTH.text(gap)));
+                .witness(new Witness(measured.gap().first(), measured.gap().second(), Dimension.LENGTH.text(gap)));
+    }
+
+    private static Finding finding(Measured tightest, List<Measured> failing, int examined) {
+        StancePair pair = tightest.pair();
+        double gap = tightest.gap().metres();
+        String pairLabel = pair.label();
+        Finding.Builder finding = described(tightest).examined(examined);
         if (failing.isEmpty()) {
             return finding.decide("The tightest of " + examined + " pairs of stances, " + pairLabel + ", keeps "
                     + Dimension.LENGTH.text(gap) + " where " + Dimension.LENGTH.text(pair.required())
                     + " is required.");
         }
         proposeEmpty(finding, failing);
+        proposeLifts(finding, failing);
         proposeTrim(finding, failing);
         proposeSpacing(finding, failing);
         return finding.decide("Between " + pairLabel + " there are only " + Dimension.LENGTH.text(gap) + " where "
@@ -155,8 +157,34 @@ public final class ArmToArm implements Rule {
         Side side = trimRight ? Side.LEFT : Side.RIGHT;
         long shortfall =
                 failing.stream().mapToLong(m -> m.pair().shortfall()).max().orElseThrow();
-        long amount = -Math.floorDiv(-shortfall, TRIM_STEP) * TRIM_STEP;
+        long amount = up(shortfall);
         finding.propose(new TrimHead(station.head().id(), station.turned() ? side.turned() : side, amount));
+    }
+
+    /** Lifts what rests higher, if nothing else is in the way. */
+    private static void proposeLifts(Finding.Builder finding, List<Measured> failing) {
+        SortedMap<String, Long> tops = new TreeMap<>();
+        for (Measured m : failing) {
+            boolean raiseRight = rests(m.pair().right());
+            if (raiseRight == rests(m.pair().left())) {
+                return;
+            }
+            ArmStance raised = raiseRight ? m.pair().right() : m.pair().left();
+            long top = raised.arm().lift().most() + up(m.pair().shortfallUpward(raiseRight));
+            tops.merge(raised.arm().id(), top, Math::max);
+        }
+        finding.propose(new RaiseLifts(tops));
+    }
+
+    private static boolean rests(ArmStance stance) {
+        return switch (stance.kind()) {
+            case PARKED, WAITING, EMPTY -> true;
+            case WORK, LIFTING -> false;
+        };
+    }
+
+    private static long up(long micrometres) {
+        return -Math.floorDiv(-micrometres, STEP) * STEP;
     }
 
     /** Takes the heads off the arms that wait where they are in the way. */

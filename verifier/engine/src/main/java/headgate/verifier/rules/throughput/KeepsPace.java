@@ -20,6 +20,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /** {@code throughput.pace}: a spot head treats what is wanted at the speed that is wanted. */
@@ -35,8 +36,9 @@ public final class KeepsPace implements Rule {
                     + " / v - t_g. The share that starts in time is that of an M/G/1 queue with constant patience d, with the"
                     + " action times that the head itself answers; the shortest window counts for all. Coverage is seen x"
                     + " allowed x reached; a weed within the protected radius of a crop plant is not allowed. Planting: T <= s / v, and v t_g <= chord, with the longest of the sheet's and the"
-                    + " answered times. Look-ahead of the sensors, blocking by neighbours, refills and success in the soil"
-                    + " are not in it.",
+                    + " answered times. Arms that an interlock makes wait for one another are judged as if only one of them acted"
+                    + " at a time: their streams add (weeding), or their times (planting), and what an interlock keeps a tool"
+                    + " off is not treated. Look-ahead of the sensors, refills and success in the soil are not in it.",
             "Queue with constant patience: Bae and Kim, Queueing Systems 64 (2010) 253-265; T <= s / v: first principles",
             Severity.ERROR,
             "0.1.0",
@@ -54,19 +56,26 @@ public final class KeepsPace implements Rule {
 
     @Override
     public List<Finding> check(Case subject) {
-        Map<String, Station> different = new LinkedHashMap<>();
+        Map<String, Turns> different = new LinkedHashMap<>();
         for (Station station : Setup.of(subject).stations()) {
-            different.putIfAbsent(label(station), station);
+            Turns turns = Turns.of(subject, station);
+            different.putIfAbsent(label(turns), turns);
         }
         List<Finding> findings = new ArrayList<>();
-        different.forEach(
-                (label, station) -> findings.addAll(check(subject.plan().value(), label, station)));
+        different.forEach((label, turns) -> findings.addAll(check(subject.plan().value(), label, turns)));
         return findings;
     }
 
     /** Stations that are alike in all that the pace depends on have one label. */
-    private static String label(Station station) {
+    private static String label(Turns turns) {
+        Station station = turns.own();
         String label = station.head().label() + (station.turned() ? ", turned" : "");
+        if (!turns.alone() || turns.interlocks().restrict(station.arm().id())) {
+            label += " on arm " + station.arm().id();
+        }
+        if (!turns.alone()) {
+            label += ", in turn with " + turns.othersText();
+        }
         if (station.lanes().size() > 1) {
             label += ", on " + station.lanes().size() + " lanes";
         }
@@ -76,7 +85,8 @@ public final class KeepsPace implements Rule {
                         + Dimension.LENGTH.text(Micrometres.toMetres(station.laneOffset())) + " of the head";
     }
 
-    private static List<Finding> check(CropPlan plan, String label, Station station) {
+    private static List<Finding> check(CropPlan plan, String label, Turns turns) {
+        Station station = turns.own();
         HeadAnswers head = station.head().answers().orElseThrow();
         Operation operation = plan.wanted().operation();
         if (head.kind() != HeadKind.SPOT) {
@@ -87,25 +97,23 @@ public final class KeepsPace implements Rule {
         }
         if (operation.equals(Operation.SET_PLUGS)) {
             return plan.plugs()
-                    .map(plugs -> planting(plan, plugs, label, station, head))
+                    .map(plugs -> planting(plan, plugs, label, turns))
                     .orElseGet(() -> List.of(Finding.undecided(
                             INFO,
                             label,
                             "The crop plan gives no plugs: add \"plugs\" with diameter, height and depth.")));
         }
         return plan.weeds()
-                .map(weeds -> List.of(weeding(plan, weeds, label, station, head)))
+                .map(weeds -> List.of(weeding(plan, weeds, label, turns)))
                 .orElseGet(() -> List.of(Finding.undecided(
                         INFO,
                         label,
                         "The crop plan gives no weeds: add \"weeds\" with density, band width and kinds.")));
     }
 
-    private static Finding weeding(
-            CropPlan plan, CropPlan.Weeds weeds, String label, Station station, HeadAnswers head) {
+    private static Finding weeding(CropPlan plan, CropPlan.Weeds weeds, String label, Turns turns) {
         double wanted = plan.wanted().coverage();
-        WeedingPace pace =
-                WeedingPace.of(station, head, plan, weeds, plan.wanted().speed());
+        WeedingPace pace = WeedingPace.of(turns, plan, weeds, plan.wanted().speed());
         if (pace.fault().isPresent()) {
             return Finding.undecided(
                     INFO,
@@ -125,12 +133,18 @@ public final class KeepsPace implements Rule {
                 .term("of the band, outside of protected ground", pace.unprotected(), Dimension.SHARE)
                 .term("allowed: outside of protected ground, in reach and accepted", pace.allowed(), Dimension.SHARE)
                 .term("reached: started within the window", pace.reached(), Dimension.SHARE);
+        if (!turns.alone()) {
+            finding.term("time that the arms it takes turns with are asked for", pace.othersLoad(), Dimension.SHARE);
+        }
+        if (pace.keptOff() > 0) {
+            finding.term("of the band, kept off by an interlock", pace.keptOff(), Dimension.SHARE);
+        }
         String speed = Dimension.SPEED.text(pace.speed());
         String said = "At " + speed + " one arm treats " + Dimension.SHARE.text(pace.coverage())
-                + (station.lanes().size() == 1 ? " of its lane's weeds, where " : " of its lanes' weeds, where ")
+                + (turns.own().lanes().size() == 1 ? " of its lane's weeds, where " : " of its lanes' weeds, where ")
                 + Dimension.SHARE.text(wanted) + " are wanted";
         if (pace.coverage() < wanted) {
-            bestSpeed(plan, weeds, station, head).ifPresent(v -> finding.propose(new SetSpeed(v)));
+            bestSpeed(plan, weeds, turns).ifPresent(v -> finding.propose(new SetSpeed(v)));
             return finding.decide(said + ": " + cause(pace, wanted) + ".");
         }
         if (weeds.recall().isEmpty()) {
@@ -153,77 +167,121 @@ public final class KeepsPace implements Rule {
             return "a weed leaves the reach " + Dimension.TIME.text(-pace.patience())
                     + " before the tool is out of the ground";
         }
-        return Dimension.SHARE.text(1 - pace.reached()) + " leave the reach while the arm is busy";
+        return Dimension.SHARE.text(1 - pace.reached()) + " leave the reach while the arm is busy"
+                + (pace.othersLoad() > 0 ? " or waits for its turn" : "");
     }
 
     /** The largest speed up to which every speed of the grid reaches what is wanted, refined; empty if the first fails. */
-    private static Optional<Double> bestSpeed(CropPlan plan, CropPlan.Weeds weeds, Station station, HeadAnswers head) {
+    private static Optional<Double> bestSpeed(CropPlan plan, CropPlan.Weeds weeds, Turns turns) {
         double wanted = plan.wanted().coverage();
         int coarse = 0;
         int last = (int) Math.floor(plan.wanted().speed() / COARSE);
-        while (coarse < last && reaches(wanted, (coarse + 1) * COARSE, plan, weeds, station, head)) {
+        while (coarse < last && reaches(wanted, (coarse + 1) * COARSE, plan, weeds, turns)) {
             coarse++;
         }
         int fine = (int) Math.round(coarse * COARSE / FINE);
         int end = (int) Math.round((coarse + 1) * COARSE / FINE);
-        while (fine + 1 < end && reaches(wanted, (fine + 1) * FINE, plan, weeds, station, head)) {
+        while (fine + 1 < end && reaches(wanted, (fine + 1) * FINE, plan, weeds, turns)) {
             fine++;
         }
         return fine > 0 ? Optional.of(fine * FINE) : Optional.empty();
     }
 
-    private static boolean reaches(
-            double wanted, double speed, CropPlan plan, CropPlan.Weeds weeds, Station station, HeadAnswers head) {
-        return WeedingPace.of(station, head, plan, weeds, speed).coverage() >= wanted;
+    private static boolean reaches(double wanted, double speed, CropPlan plan, CropPlan.Weeds weeds, Turns turns) {
+        return WeedingPace.of(turns, plan, weeds, speed).coverage() >= wanted;
     }
 
-    private static List<Finding> planting(
-            CropPlan plan, CropPlan.Plugs plugs, String label, Station station, HeadAnswers head) {
+    private static List<Finding> planting(CropPlan plan, CropPlan.Plugs plugs, String label, Turns turns) {
         double speed = plan.wanted().speed();
-        SpotTimes times = SpotTimes.plugs(station, head, plan, plugs, speed);
+        Station station = turns.own();
+        Map<Station, SpotTimes> all = new LinkedHashMap<>();
+        for (Station s : turns.all()) {
+            SpotTimes times =
+                    SpotTimes.plugs(s, turns.interlocks(), s.head().answers().orElseThrow(), plan, plugs, speed);
+            Optional<Finding> gap = gap(label, times, speed);
+            if (gap.isPresent()) {
+                return List.of(gap.get());
+            }
+            all.put(s, times);
+        }
+        SpotTimes times = Objects.requireNonNull(all.get(station));
+        SpotTimes.Time time = times.worst();
+        double busy = busy(station, time);
+        // An arm on several rows sets a plug in each before the next place comes.
+        double spacing = plan.rows().plantSpacing() / station.lanes().size();
+        // Until all others had their turn, once for each of their rows and of its own other rows.
+        double waits = turns.alone()
+                ? 0
+                : all.entrySet().stream()
+                                .mapToDouble(e -> e.getKey().lanes().size()
+                                        * busy(e.getKey(), e.getValue().worst()))
+                                .sum()
+                        - busy;
+        double round = turns.alone() ? busy : (busy + waits) / station.lanes().size();
+        SetSpeed slower = new SetSpeed(Math.min(spacing / round, time.chord() / (time.inGround() + waits)));
+        Finding.Builder rate = Finding.of(INFO, label)
+                .examined(times.planned())
+                .comparison(Comparison.atMost(round, spacing / speed, Dimension.TIME))
+                .field("crop-plan:wanted.speed")
+                .term("speed v", speed, Dimension.SPEED)
+                .term("plant spacing s, shared by the lanes of the arm", spacing, Dimension.LENGTH)
+                .term("longest action T, of the sheet or answered", busy, Dimension.TIME)
+                .propose(slower);
+        Finding.Builder window = Finding.of(INFO, label)
+                .examined(times.planned())
+                .comparison(Comparison.atMost(speed * (time.inGround() + waits), time.chord(), Dimension.LENGTH))
+                .field("crop-plan:wanted.speed")
+                .term("speed v", speed, Dimension.SPEED)
+                .term("time in the ground t_g", time.inGround(), Dimension.TIME)
+                .term("length of the reach along travel", time.chord(), Dimension.LENGTH)
+                .propose(slower);
+        String turn = "";
+        String wait = "";
+        if (!turns.alone()) {
+            rate.term("longest wait for the arms it takes turns with", waits, Dimension.TIME);
+            window.term("longest wait for the arms it takes turns with", waits, Dimension.TIME);
+            turn = ", in turn with " + turns.othersText();
+            wait = " and its longest wait for a turn, " + Dimension.TIME.text(waits) + ",";
+        }
+        Finding rated = rate.decide("Every " + Dimension.TIME.text(spacing / speed)
+                + " a place for a plug passes (s / v), and one action" + turn + " takes up to "
+                + Dimension.TIME.text(round) + ".");
+        Finding windowed = window.decide("While the tool is in the ground" + wait + " it goes "
+                + Dimension.LENGTH.text(speed * (time.inGround() + waits)) + " with it, and the reach is "
+                + Dimension.LENGTH.text(time.chord()) + " long.");
+        return rated.outcome() == Outcome.FAIL || windowed.outcome() == Outcome.PASS
+                ? List.of(rated, windowed)
+                : List.of(windowed, rated);
+    }
+
+    /** What keeps the pace from being judged at all. */
+    private static Optional<Finding> gap(String label, SpotTimes times, double speed) {
         if (times.fault().isPresent()) {
-            return List.of(Finding.undecided(
+            return Optional.of(Finding.undecided(
                     INFO,
                     label,
                     "The head did not answer: " + times.fault().get().sentence() + "."));
         }
+        if (times.keptOff() > 0) {
+            return Optional.of(Finding.of(INFO, label)
+                    .examined(times.planned())
+                    .comparison(Comparison.atMost(times.keptOff(), 0, Dimension.COUNT))
+                    .decide("An interlock keeps the tool off the places of plugs on " + times.keptOff() + " of "
+                            + times.planned() + " lanes."));
+        }
         if (times.times().size() < times.planned()) {
-            return List.of(Finding.undecided(
+            return Optional.of(Finding.undecided(
                     INFO,
                     label,
                     "The head declines a plug in the middle of its reach at " + Dimension.SPEED.text(speed)
                             + ", so there is no time to judge."));
         }
-        SpotTimes.Time time = times.worst();
-        double busy = Math.max(
+        return Optional.empty();
+    }
+
+    private static double busy(Station station, SpotTimes.Time time) {
+        return Math.max(
                 time.busy(),
                 station.sheet().actionTime().map(t -> t.most().value()).orElse(0.0));
-        // An arm on several rows sets a plug in each before the next place comes.
-        double spacing = plan.rows().plantSpacing() / station.lanes().size();
-        SetSpeed slower = new SetSpeed(Math.min(spacing / busy, time.chord() / time.inGround()));
-        Finding rate = Finding.of(INFO, label)
-                .examined(times.planned())
-                .comparison(Comparison.atMost(busy, spacing / speed, Dimension.TIME))
-                .field("crop-plan:wanted.speed")
-                .term("speed v", speed, Dimension.SPEED)
-                .term("plant spacing s, shared by the lanes of the arm", spacing, Dimension.LENGTH)
-                .term("longest action T, of the sheet or answered", busy, Dimension.TIME)
-                .propose(slower)
-                .decide("Every " + Dimension.TIME.text(spacing / speed)
-                        + " a place for a plug passes (s / v), and one action" + " takes up to "
-                        + Dimension.TIME.text(busy) + ".");
-        Finding window = Finding.of(INFO, label)
-                .examined(times.planned())
-                .comparison(Comparison.atMost(speed * time.inGround(), time.chord(), Dimension.LENGTH))
-                .field("crop-plan:wanted.speed")
-                .term("speed v", speed, Dimension.SPEED)
-                .term("time in the ground t_g", time.inGround(), Dimension.TIME)
-                .term("length of the reach along travel", time.chord(), Dimension.LENGTH)
-                .propose(slower)
-                .decide("While the tool is in the ground it goes " + Dimension.LENGTH.text(speed * time.inGround())
-                        + " with it, and the reach is " + Dimension.LENGTH.text(time.chord()) + " long.");
-        return rate.outcome() == Outcome.FAIL || window.outcome() == Outcome.PASS
-                ? List.of(rate, window)
-                : List.of(window, rate);
     }
 }

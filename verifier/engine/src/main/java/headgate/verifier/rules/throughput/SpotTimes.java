@@ -16,6 +16,8 @@ import headgate.runtime.cropplan.CropPlan;
 import headgate.runtime.task.LatticeSpotTask;
 import headgate.verifier.behaviour.Chord;
 import headgate.verifier.behaviour.Halton;
+import headgate.verifier.geometry.Box;
+import headgate.verifier.interlock.Interlocks;
 import headgate.verifier.setup.Lane;
 import headgate.verifier.setup.Station;
 import java.util.ArrayList;
@@ -32,9 +34,10 @@ import java.util.Optional;
  * @param planned how many plants of the band were looked at
  * @param times one entry for each plant that the reach covers and the head accepts
  * @param declined how many the reach covers and the head declines at every lead
+ * @param keptOff how many the head accepts and an interlock keeps its tool off
  * @param fault how the head failed to answer; empty if it answered
  */
-record SpotTimes(int planned, List<Time> times, int declined, Optional<HeadFault> fault) {
+record SpotTimes(int planned, List<Time> times, int declined, int keptOff, Optional<HeadFault> fault) {
 
     /** How many plants are looked at; more change the coverage of the samples by less than 0.2 %. */
     private static final int PLANTS = 96;
@@ -60,7 +63,13 @@ record SpotTimes(int planned, List<Time> times, int declined, Optional<HeadFault
     /** A plant of the band: its place across the lane and what it is. */
     private record Plant(long y, Interval piece, PlantClass kind, double stem, double height) {}
 
-    static SpotTimes weeds(Station station, HeadAnswers head, CropPlan plan, CropPlan.Weeds weeds, double speed) {
+    static SpotTimes weeds(
+            Station station,
+            Interlocks interlocks,
+            HeadAnswers head,
+            CropPlan plan,
+            CropPlan.Weeds weeds,
+            double speed) {
         List<Plant> plants = new ArrayList<>();
         for (int i = 1; i <= PLANTS; i++) {
             long across =
@@ -72,10 +81,16 @@ record SpotTimes(int planned, List<Time> times, int declined, Optional<HeadFault
             double height = between(weeds.heightLeast(), weeds.heightMost(), Halton.at(i, 3));
             longest(station, across).ifPresent(piece -> plants.add(new Plant(across, piece, kind, stem, height)));
         }
-        return ask(PLANTS, plants, station, head, plan, speed);
+        return ask(PLANTS, plants, station, interlocks, head, plan, speed);
     }
 
-    static SpotTimes plugs(Station station, HeadAnswers head, CropPlan plan, CropPlan.Plugs plugs, double speed) {
+    static SpotTimes plugs(
+            Station station,
+            Interlocks interlocks,
+            HeadAnswers head,
+            CropPlan plan,
+            CropPlan.Plugs plugs,
+            double speed) {
         List<Plant> plants = new ArrayList<>();
         for (Lane lane : station.lanes()) {
             long across = offset(station, lane);
@@ -83,7 +98,7 @@ record SpotTimes(int planned, List<Time> times, int declined, Optional<HeadFault
                     .ifPresent(piece ->
                             plants.add(new Plant(across, piece, PlantClass.PLUG, plugs.diameter(), plugs.height())));
         }
-        return ask(station.lanes().size(), plants, station, head, plan, speed);
+        return ask(station.lanes().size(), plants, station, interlocks, head, plan, speed);
     }
 
     /** Where the middle of a lane is across travel, seen from the mount. */
@@ -114,7 +129,13 @@ record SpotTimes(int planned, List<Time> times, int declined, Optional<HeadFault
     }
 
     private static SpotTimes ask(
-            int planned, List<Plant> plants, Station station, HeadAnswers head, CropPlan plan, double speed) {
+            int planned,
+            List<Plant> plants,
+            Station station,
+            Interlocks interlocks,
+            HeadAnswers head,
+            CropPlan plan,
+            double speed) {
         List<LatticeSpotTask> tasks = new ArrayList<>();
         for (Plant plant : plants) {
             for (double lead : LEADS) {
@@ -124,24 +145,45 @@ record SpotTimes(int planned, List<Time> times, int declined, Optional<HeadFault
         List<SpotAnswer> answers = head.act(tasks);
         List<Time> times = new ArrayList<>();
         int declined = 0;
+        int keptOff = 0;
         for (int i = 0; i < plants.size(); i++) {
             List<SpotAnswer> own = answers.subList(i * LEADS.length, (i + 1) * LEADS.length);
             for (SpotAnswer answer : own) {
                 if (answer instanceof SpotAnswer.Failed failed) {
-                    return new SpotTimes(planned, List.of(), 0, Optional.of(failed.fault()));
+                    return new SpotTimes(planned, List.of(), 0, 0, Optional.of(failed.fault()));
                 }
             }
             Optional<Action> accepted = own.stream()
                     .map(a -> ((SpotAnswer.Answered) a).action())
                     .filter(a -> a.declined().isEmpty())
                     .findFirst();
-            if (accepted.isPresent()) {
+            if (accepted.isEmpty()) {
+                declined++;
+            } else if (interlocks.mayActWithin(station.arm().id(), places(station, plants.get(i), accepted.get()))) {
                 times.add(time(plants.get(i), accepted.get()));
             } else {
-                declined++;
+                keptOff++;
             }
         }
-        return new SpotTimes(planned, List.copyOf(times), declined, Optional.empty());
+        return new SpotTimes(planned, List.copyOf(times), declined, keptOff, Optional.empty());
+    }
+
+    /** A box that holds the tool point whenever the action starts: the action's places, over the whole piece of the reach. */
+    private static Box places(Station station, Plant plant, Action action) {
+        Box box = point(station, station.sheet().readyToolPoint());
+        for (Phase phase : action.phases()) {
+            Point3 end = phase.toolPoint();
+            for (long x :
+                    new long[] {end.x(), plant.piece().least(), plant.piece().most()}) {
+                box = box.hull(point(station, new Point3(x, end.y(), end.z())));
+            }
+        }
+        return box;
+    }
+
+    private static Box point(Station station, Point3 toolPoint) {
+        Point3 p = station.turned() ? toolPoint.turned() : toolPoint;
+        return new Box(Interval.at(p.x()), Interval.at(p.y()), Interval.at(p.z()));
     }
 
     private static LatticeSpotTask task(Plant plant, double lead, Station station, CropPlan plan, double speed) {

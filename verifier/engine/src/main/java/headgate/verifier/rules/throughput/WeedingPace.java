@@ -5,18 +5,24 @@ import headgate.runtime.answers.HeadFault;
 import headgate.runtime.cropplan.CropPlan;
 import headgate.verifier.formula.BoundedWait;
 import headgate.verifier.formula.ServiceTime;
+import headgate.verifier.interlock.Interlocks;
 import headgate.verifier.setup.Station;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * How much of a lane's weeds one arm treats at one speed, in closed form. Weeds come as a Poisson stream; the arm serves
  * one at a time; a weed leaves unless the action starts within its window (M/G/1 with constant patience). The shortest
- * window of all weeds looked at counts for all, so the share is on the low side.
+ * window of all weeds looked at counts for all, so the share is on the low side. Arms that take turns are one server: their
+ * streams add, and what each of them may hold up the server with counts in full.
  *
  * @param speed m/s
  * @param arrivals weeds and false alarms that the arm is asked to treat, 1/s
  * @param meanTime mean time that the arm is busy with one, s
+ * @param othersLoad share of the time for which the arms that it takes turns with would be busy with theirs; 0 if it waits
+ *     for nobody
  * @param longestInGround longest time in the ground, s
  * @param patience shortest start window, s
  * @param recall share of weeds that is seen, 0 to 1
@@ -24,6 +30,7 @@ import java.util.OptionalDouble;
  * @param allowed share of the band's weeds that may be treated: outside of the protected radius, covered by the reach and
  *     accepted by the head, 0 to 1
  * @param reached share of those whose action starts in time, 0 to 1
+ * @param keptOff share of the band's weeds that an interlock keeps the tool off, 0 to 1
  * @param examined how many plants were looked at
  * @param fault how the head failed to answer; empty if it answered
  */
@@ -31,48 +38,124 @@ record WeedingPace(
         double speed,
         double arrivals,
         double meanTime,
+        double othersLoad,
         double longestInGround,
         double patience,
         double recall,
         double unprotected,
         double allowed,
         double reached,
+        double keptOff,
         int examined,
         Optional<HeadFault> fault) {
 
-    static WeedingPace of(Station station, HeadAnswers head, CropPlan plan, CropPlan.Weeds weeds, double speed) {
-        SpotTimes times = SpotTimes.weeds(station, head, plan, weeds, speed);
+    /** What one arm asks of the server that it is or shares. */
+    private record Demand(SpotTimes times, double arrivals, double patience) {
+
+        static Demand of(Station station, Interlocks interlocks, CropPlan plan, CropPlan.Weeds weeds, double speed) {
+            HeadAnswers head = station.head().answers().orElseThrow();
+            SpotTimes times = SpotTimes.weeds(station, interlocks, head, plan, weeds, speed);
+            double perSquareMetre = weeds.density() * weeds.recall().orElse(1.0)
+                    + weeds.falseAlarms().orElse(0.0);
+            double arrivals =
+                    speed * station.lanes().size() * weeds.bandWidth() * perSquareMetre * allowed(times, plan, weeds);
+            double patience = times.times().stream()
+                    .mapToDouble(t -> t.patience(speed))
+                    .min()
+                    .orElse(-1);
+            return new Demand(times, arrivals, patience);
+        }
+
+        /** Its times as often as they come. */
+        List<ServiceTime.Atom> atoms() {
+            double weight = arrivals / times.times().size();
+            return times.times().stream()
+                    .map(t -> new ServiceTime.Atom(t.busy(), weight))
+                    .toList();
+        }
+
+        boolean asks() {
+            return arrivals > 0 && patience >= 0;
+        }
+    }
+
+    static WeedingPace of(Turns turns, CropPlan plan, CropPlan.Weeds weeds, double speed) {
+        Demand own = Demand.of(turns.own(), turns.interlocks(), plan, weeds, speed);
+        List<Demand> others = turns.others().stream()
+                .map(s -> Demand.of(s, turns.interlocks(), plan, weeds, speed))
+                .filter(Demand::asks)
+                .toList();
+        SpotTimes times = own.times();
         double recall = weeds.recall().orElse(1.0);
-        double unprotected = ProtectedGround.shareOutside(
-                plan.crop().protectedRadius(), plan.rows().plantSpacing(), weeds.bandWidth());
-        double allowed = unprotected * times.times().size() / times.planned();
-        double perSquareMetre = weeds.density() * recall + weeds.falseAlarms().orElse(0.0);
-        double arrivals = speed * station.lanes().size() * weeds.bandWidth() * perSquareMetre * allowed;
-        OptionalDouble patience =
-                times.times().stream().mapToDouble(t -> t.patience(speed)).min();
-        if (patience.isEmpty()) {
-            return new WeedingPace(speed, 0, 0, 0, 0, recall, unprotected, 0, 0, times.planned(), times.fault());
+        double unprotected = unprotected(plan, weeds);
+        double keptOff = (double) times.keptOff() / times.planned();
+        Optional<HeadFault> fault = Stream.concat(
+                        Stream.of(times), others.stream().map(Demand::times))
+                .flatMap(t -> t.fault().stream())
+                .findFirst();
+        if (times.times().isEmpty()) {
+            return new WeedingPace(speed, 0, 0, 0, 0, 0, recall, unprotected, 0, 0, keptOff, times.planned(), fault);
         }
         ServiceTime service = ServiceTime.ofSamples(
                 times.times().stream().mapToDouble(SpotTimes.Time::busy).toArray());
-        double reached = patience.getAsDouble() < 0
-                ? 0
-                : 1 - BoundedWait.of(arrivals, service, patience.getAsDouble()).mostLoss();
         return new WeedingPace(
                 speed,
-                arrivals,
+                own.arrivals(),
                 service.mean(),
+                others.stream()
+                        .mapToDouble(d ->
+                                d.arrivals() * ServiceTime.ofAtoms(d.atoms()).mean())
+                        .sum(),
                 times.times().stream()
                         .mapToDouble(SpotTimes.Time::inGround)
                         .max()
                         .orElse(0),
-                patience.getAsDouble(),
+                own.patience(),
                 recall,
                 unprotected,
-                allowed,
-                reached,
+                allowed(times, plan, weeds),
+                reached(own, others, service),
+                keptOff,
                 times.planned(),
-                times.fault());
+                fault);
+    }
+
+    private static double unprotected(CropPlan plan, CropPlan.Weeds weeds) {
+        return ProtectedGround.shareOutside(
+                plan.crop().protectedRadius(), plan.rows().plantSpacing(), weeds.bandWidth());
+    }
+
+    private static double allowed(SpotTimes times, CropPlan plan, CropPlan.Weeds weeds) {
+        return unprotected(plan, weeds) * times.times().size() / times.planned();
+    }
+
+    private static double reached(Demand own, List<Demand> others, ServiceTime service) {
+        if (own.patience() < 0) {
+            return 0;
+        }
+        if (others.isEmpty()) {
+            return 1 - BoundedWait.of(own.arrivals(), service, own.patience()).mostLoss();
+        }
+        List<ServiceTime.Atom> atoms = new ArrayList<>(own.atoms());
+        double arrivals = own.arrivals();
+        double longest = own.patience();
+        for (Demand other : others) {
+            atoms.addAll(other.atoms());
+            arrivals += other.arrivals();
+            longest = Math.max(longest, other.patience());
+        }
+        ServiceTime all = ServiceTime.ofAtoms(atoms);
+        double rho = arrivals * all.mean();
+        double h = waiting(1 - BoundedWait.of(arrivals, all, own.patience()).mostLoss(), rho);
+        double most = waiting(1 - BoundedWait.of(arrivals, all, longest).leastLoss(), rho);
+        // Whoever waits longest lets the most work pile up: its share of time is what the others find.
+        return h / (1 + rho * most);
+    }
+
+    /** H of the share s that a queue with one patience serves, s = H / (1 + rho H). */
+    private static double waiting(double served, double rho) {
+        double idle = 1 - rho * served;
+        return idle <= 0 ? Double.MAX_VALUE : served / idle;
     }
 
     /** The share of the target weeds that is treated: seen times allowed times reached. */

@@ -47,8 +47,8 @@ class ArmToArmTest {
         // beams are 1200 - 450 - 50 = 700 mm apart along travel and 200 mm across: 728 mm.
         assertThat(measured(finding)).isEqualTo(0.700);
         assertThat(limit(finding)).isEqualTo(0.038);
-        // Six pairs of arms in three pairs of stances.
-        assertThat(finding.examined()).isEqualTo(18);
+        // Six pairs of arms, three stances each: 6 x 9.
+        assertThat(finding.examined()).isEqualTo(54);
     }
 
     @Test
