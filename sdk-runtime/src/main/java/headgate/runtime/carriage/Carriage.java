@@ -129,6 +129,18 @@ public record Carriage(
     }
 
     /**
+     * Changes the wheels.
+     *
+     * @param changed the wheels
+     * @return the same carriage with them
+     */
+    public Carriage withWheels(List<Wheel> changed) {
+        return new Carriage(
+                name, serial, beams, arms, structure, ground, stopping, turning, changed, links, sensors, errors,
+                stances, stores, drive, energy);
+    }
+
+    /**
      * A lateral bar.
      *
      * @param id its id

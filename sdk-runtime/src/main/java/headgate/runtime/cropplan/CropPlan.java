@@ -77,6 +77,16 @@ public record CropPlan(
     }
 
     /**
+     * Changes the weeds expected.
+     *
+     * @param changed the weeds; empty if the operation is not about weeds
+     * @return the same plan with them
+     */
+    public CropPlan withWeeds(Optional<Weeds> changed) {
+        return new CropPlan(name, rows, crop, soil, changed, plugs, wanted, field, season, sun);
+    }
+
+    /**
      * Changes what is wanted.
      *
      * @param changed what is wanted

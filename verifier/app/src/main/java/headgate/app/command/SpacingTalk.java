@@ -32,7 +32,7 @@ final class SpacingTalk {
             return;
         }
         console.say("");
-        console.say("Other row spacings, by lanes, arms and gaps alone:");
+        console.say("Other row spacings, by lanes, arms, gaps and wheels alone:");
         Case subject = fitted.checked().judgement().subject();
         for (ServedSpacing each : fitted.spacings()) {
             Wrapped.lines("  ", sentence(subject, each)).forEach(console::say);
@@ -50,10 +50,17 @@ final class SpacingTalk {
         String mounts = each.setup().get().stations().stream()
                 .map(s -> s.arm().id() + " at y = " + text(s.mount().y()))
                 .collect(Collectors.joining(", "));
-        return spacing + ": " + rows + ": " + mounts + ". "
+        return spacing + ": " + rows + ": " + mounts + ". " + wheels(each)
                 + each.fromPlan()
                         .map(SpacingTalk::change)
                         .orElse("There is no order in which the arms can be shifted there clear of one another.");
+    }
+
+    private static String wheels(ServedSpacing each) {
+        return each.wheelMargin()
+                .filter(margin -> margin < 0)
+                .map(margin -> "But the wheels lack " + text(-margin) + " between the rows. ")
+                .orElse("");
     }
 
     private static String change(ChangeOver change) {
@@ -93,6 +100,10 @@ final class SpacingTalk {
                 json.writeEndObject();
             }
             json.writeEndArray();
+            if (each.wheelMargin().isPresent()) {
+                json.writeNumberField(
+                        "wheelMargin", Micrometres.toMetres(each.wheelMargin().get()));
+            }
             if (each.fromPlan().isPresent()) {
                 write(each.fromPlan().get(), json);
             }

@@ -4,7 +4,9 @@ import headgate.verifier.check.Case;
 import headgate.verifier.remedy.SetRowSpacing;
 import headgate.verifier.remedy.SetRowsPerPass;
 import headgate.verifier.setup.Setup;
+import headgate.verifier.setup.WheelRun;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,8 +18,11 @@ import java.util.Optional;
  * @param setup the set-up for so many rows; empty if there is none
  * @param fromPlan how the arms are moved there from the spacing of the plan, with as many rows as it serves there; empty if
  *     it serves none, or no order of shifts keeps every arm off its neighbours
+ * @param wheelMargin how much more room the wheel with the least has between the rows, canopies as the plan says, than it
+ *     needs, micrometres; less than 0 if it lacks some; empty if nothing is known of the wheels
  */
-public record ServedSpacing(double spacing, int rows, Optional<Setup> setup, Optional<ChangeOver> fromPlan) {
+public record ServedSpacing(
+        double spacing, int rows, Optional<Setup> setup, Optional<ChangeOver> fromPlan, Optional<Long> wheelMargin) {
 
     /**
      * Looks at several spacings.
@@ -36,9 +41,14 @@ public record ServedSpacing(double spacing, int rows, Optional<Setup> setup, Opt
                     spacing,
                     at.map(c -> c.plan().value().rows().perPass()).orElse(0),
                     then,
-                    now.flatMap(n -> then.flatMap(t -> ChangeOverPlanner.plan(subject, n, t)))));
+                    now.flatMap(n -> then.flatMap(t -> ChangeOverPlanner.plan(subject, n, t))),
+                    at.flatMap(ServedSpacing::wheelMargin)));
         }
         return List.copyOf(found);
+    }
+
+    private static Optional<Long> wheelMargin(Case subject) {
+        return WheelRun.of(subject).stream().map(WheelRun::margin).min(Comparator.naturalOrder());
     }
 
     /** The case with as many rows in one pass as can be served, up to its own number. */

@@ -40,7 +40,7 @@ final class Sections {
                     topic("transport on the road, folding and parking"),
                     topic("what heads hide from the carriage's sensors"),
                     topic("where pulled weeds and spoil fall")),
-            section(Family.ROWS, topic("wheels between the rows, and row widths of another machine's making")),
+            section(Family.ROWS, topic("wheels on the headland, where the carriage turns")),
             section(
                     Family.THROUGHPUT,
                     topic(

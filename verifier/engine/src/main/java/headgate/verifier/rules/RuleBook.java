@@ -26,6 +26,9 @@ import headgate.verifier.rules.pack.SelfContained;
 import headgate.verifier.rules.plan.OperationMatches;
 import headgate.verifier.rules.plan.WorkRangeHolds;
 import headgate.verifier.rules.rows.EveryLaneHasAnArm;
+import headgate.verifier.rules.rows.PlanterPasses;
+import headgate.verifier.rules.rows.StripCoversLane;
+import headgate.verifier.rules.rows.WheelsBetweenRows;
 import headgate.verifier.rules.safety.HazardsGuarded;
 import headgate.verifier.rules.safety.LimitsNotLoosened;
 import headgate.verifier.rules.safety.StandingCaution;
@@ -67,7 +70,8 @@ public final class RuleBook {
             new BoltsHold(),
             new PowerSuffices());
 
-    private static final List<Rule> ROWS = List.of(new EveryLaneHasAnArm());
+    private static final List<Rule> ROWS =
+            List.of(new EveryLaneHasAnArm(), new StripCoversLane(), new WheelsBetweenRows(), new PlanterPasses());
 
     private static final List<Rule> CLEARANCE = List.of(new WorkHeightExists(), new ArmToArm());
 

@@ -15,7 +15,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.LongStream;
 
 /** Sets a case up: states it as sliders and lanes, has it solved, and reads the answer back. */
 final class SetupMaker {
@@ -167,7 +166,7 @@ final class SetupMaker {
 
     private static Choice choice(
             Case.Mounting mounting, int stance, List<Lane> run, int count, List<Interval> allowed) {
-        Interval strip = strip(mounting.head().sheet().orElseThrow(), mounting.turned());
+        Interval strip = ServiceStrips.of(mounting.head().sheet().orElseThrow(), mounting.turned());
         long least = run.get(run.size() - 1).ground().most() - strip.most();
         long most = run.get(0).ground().least() - strip.least();
         long middle = Math.floorDiv(least + most, 2L);
@@ -177,17 +176,9 @@ final class SetupMaker {
     }
 
     private static boolean covers(Case.Mounting mounting, List<Lane> run) {
-        Interval strip = strip(mounting.head().sheet().orElseThrow(), mounting.turned());
+        Interval strip = ServiceStrips.of(mounting.head().sheet().orElseThrow(), mounting.turned());
         return strip.length()
                 >= run.get(run.size() - 1).ground().most() - run.get(0).ground().least();
-    }
-
-    /** What a head reaches across travel, its mount at y = 0. */
-    static Interval strip(HeadSheet sheet, boolean turned) {
-        long[] ys = sheet.reach().corners().stream().mapToLong(Point::y).toArray();
-        long least = LongStream.of(ys).min().orElse(0);
-        long most = LongStream.of(ys).max().orElse(0);
-        return turned ? new Interval(-most, -least) : new Interval(least, most);
     }
 
     private Setup setup(Assignment found, List<List<Meaning>> meanings) {

@@ -649,14 +649,27 @@ public final class Cases {
             arms.add(arm("a" + (i + 1), i % 2 == 0 ? "front" : "rear", y[i]));
         }
         return new Carriage(
-                "Test carriage",
-                "T-1",
-                List.of(new Carriage.Beam("front", 0), new Carriage.Beam("rear", -1_200_000)),
-                arms,
-                List.of(),
-                new Carriage.GroundMotion(0, 0, 0),
-                new Carriage.Stopping(0.2, 2.0),
-                new Carriage.Turning(25, 5));
+                        "Test carriage",
+                        "T-1",
+                        List.of(new Carriage.Beam("front", 0), new Carriage.Beam("rear", -1_200_000)),
+                        arms,
+                        List.of(),
+                        new Carriage.GroundMotion(0, 0, 0),
+                        new Carriage.Stopping(0.2, 2.0),
+                        new Carriage.Turning(25, 5))
+                .withWheels(List.of(wheel("right", -1.3, -0.9), wheel("left", 0.9, 1.3)));
+    }
+
+    /**
+     * A wheel, a metre in front of the foremost beam and a metre from the steered point.
+     *
+     * @param name what it is called
+     * @param least where the middle of its tyre, 120 mm wide, may be set at least, m
+     * @param most and at most, m
+     * @return the wheel
+     */
+    public static Carriage.Wheel wheel(String name, double least, double most) {
+        return new Carriage.Wheel(name, 1_000_000, Interval.ofMetres(least, most), 0.12, 1.0);
     }
 
     /**

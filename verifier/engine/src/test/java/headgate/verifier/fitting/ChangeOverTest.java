@@ -86,6 +86,12 @@ class ChangeOverTest {
 
         assertThat(served).extracting(ServedSpacing::rows).containsExactly(4, 4, 3);
         assertThat(served).extracting(s -> s.isServed(subject)).containsExactly(true, true, false);
+        // Leaves are 200 mm wide and a wheel needs as much: 375 - 200 - 200 mm; at 500 mm 100 mm are left. Three rows
+        // at
+        // 900 mm have their wheel, which goes out to 1300 mm, 50 mm aside of the middle: 900 - 200 - 100 - 200 mm.
+        assertThat(served)
+                .extracting(ServedSpacing::wheelMargin)
+                .containsExactly(Optional.of(-25_000L), Optional.of(100_000L), Optional.of(400_000L));
         assertThat(served.get(0).setup().orElseThrow().stations())
                 .extracting(s -> s.mount().y())
                 .containsExactly(-562_500L, -187_500L, 187_500L, 562_500L);

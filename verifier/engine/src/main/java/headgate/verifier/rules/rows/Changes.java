@@ -12,6 +12,7 @@ import headgate.verifier.setup.Station;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 
 /** The smallest changes after which every lane has an arm and no arm is too near to another. */
 final class Changes {
@@ -86,15 +87,31 @@ final class Changes {
         return new LengthenRails(rails).apply(subject);
     }
 
-    /** The nearest other row spacing, narrower or wider. */
+    /** The most rows in one pass, fewer than now, that divide the planter's. */
+    static Optional<Edit> dividing(Case subject, int planter) {
+        for (int rows = subject.plan().value().rows().perPass() - 1; rows > 0; rows--) {
+            Edit edit = new SetRowsPerPass(rows);
+            if (planter % rows == 0 && isServed(edit.apply(subject))) {
+                return Optional.of(edit);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The nearest other row spacing, narrower or wider, at which every lane has an arm. */
     static Optional<Edit> otherSpacing(Case subject) {
+        return otherSpacing(subject, Changes::isServed);
+    }
+
+    /** The nearest other row spacing, narrower or wider, at which something holds. */
+    static Optional<Edit> otherSpacing(Case subject, Predicate<Case> holds) {
         double now = subject.plan().value().rows().spacing();
         for (int step = 1; step <= MOST_SPACING_STEPS; step++) {
             for (int sign : new int[] {-1, 1}) {
                 double spacing = now + sign * step * SPACING_STEP;
                 if (spacing > SPACING_STEP) {
                     Edit edit = SetRowSpacing.to(spacing);
-                    if (isServed(edit.apply(subject))) {
+                    if (holds.test(edit.apply(subject))) {
                         return Optional.of(edit);
                     }
                 }

@@ -24,22 +24,19 @@ import org.junit.jupiter.api.io.TempDir;
         because = "a looser limit may be right, and every policy has every limit")
 class LimitsNotLoosenedTest {
 
-    @TempDir
-    private Path folder;
-
     @Test
-    void passesTheBuiltInLimitsAndStricterOnes() throws IOException, InvalidFileException {
+    void passesTheBuiltInLimitsAndStricterOnes(@TempDir Path folder) throws IOException, InvalidFileException {
         // Exactly the built-in gap, and one that is stricter.
         for (String gap : List.of("25 mm", "30 mm")) {
-            List<Finding> findings = check(limit("armGap", gap));
+            List<Finding> findings = check(folder, limit("armGap", gap));
 
             assertThat(findings).extracting(Finding::outcome).containsExactly(Outcome.PASS);
         }
     }
 
     @Test
-    void cautionsAgainstEachLooserLimit() throws IOException, InvalidFileException {
-        List<Finding> findings = check(limit("armGap", "10 mm") + ",\n" + limit("massUse", "95 %"));
+    void cautionsAgainstEachLooserLimit(@TempDir Path folder) throws IOException, InvalidFileException {
+        List<Finding> findings = check(folder, limit("armGap", "10 mm") + ",\n" + limit("massUse", "95 %"));
 
         assertThat(findings).extracting(Finding::outcome).containsOnly(Outcome.CAUTION);
         assertThat(findings)
@@ -53,10 +50,12 @@ class LimitsNotLoosenedTest {
     }
 
     @Test
-    void writesEveryLimitInAUnitOfItsOwn() throws IOException, InvalidFileException {
-        List<Finding> findings = check("\"coverageFactor\": {\"value\": 1.5, \"source\": \"we dare\"},"
-                + "\"shockAtWork\": {\"value\": 1, \"source\": \"we dare\"},"
-                + limit("transportWidth", "3.5 m"));
+    void writesEveryLimitInAUnitOfItsOwn(@TempDir Path folder) throws IOException, InvalidFileException {
+        List<Finding> findings = check(
+                folder,
+                "\"coverageFactor\": {\"value\": 1.5, \"source\": \"we dare\"},"
+                        + "\"shockAtWork\": {\"value\": 1, \"source\": \"we dare\"},"
+                        + limit("transportWidth", "3.5 m"));
 
         assertThat(findings)
                 .extracting(Finding::message)
@@ -70,7 +69,7 @@ class LimitsNotLoosenedTest {
         return "\"" + name + "\": {\"value\": \"" + value + "\", \"source\": \"we dare\"}";
     }
 
-    private List<Finding> check(String limits) throws IOException, InvalidFileException {
+    private List<Finding> check(Path folder, String limits) throws IOException, InvalidFileException {
         Path file = folder.resolve("policy.json");
         Files.writeString(
                 file, "{\"format\": \"headgate.policy/1\", \"name\": \"ours\", \"limits\": {" + limits + "}}");
