@@ -368,7 +368,7 @@ public final class Replay {
             if (action == null) {
                 return false;
             }
-            if (fits(arm, candidate, action, start) && clear(arm, candidate, action, start)) {
+            if (fits(arm, candidate, action, start) && clear(arm, candidate, action)) {
                 begin(arm, candidate, action, start);
                 return true;
             }
@@ -583,7 +583,7 @@ public final class Replay {
         return true;
     }
 
-    private boolean clear(ArmState arm, Candidate candidate, HeadAction action, double start) {
+    private boolean clear(ArmState arm, Candidate candidate, HeadAction action) {
         if (setting.interlock() == Interlock.NONE) {
             return true;
         }

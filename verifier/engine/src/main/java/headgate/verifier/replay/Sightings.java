@@ -207,7 +207,7 @@ final class Sightings {
         for (Iterator<Interval> strips = setting.ground().iterator(); strips.hasNext(); ) {
             Interval strip = strips.next();
             if (rest <= strip.length() || !strips.hasNext()) {
-                y = strip.least() + (long) Math.min(rest, strip.length());
+                y = strip.least() + Math.min((long) rest, strip.length());
                 break;
             }
             rest -= strip.length();
