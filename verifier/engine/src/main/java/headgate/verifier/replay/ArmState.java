@@ -11,6 +11,7 @@ import headgate.runtime.task.LatticeSpotTask;
 import headgate.runtime.task.TaskLattice;
 import headgate.verifier.dispatch.Dispatch;
 import headgate.verifier.formula.RestToRest;
+import headgate.verifier.interlock.ToolWay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -41,7 +42,10 @@ final class ArmState {
     long mount;
     double freeAt = Double.NEGATIVE_INFINITY;
     double heldUntil = Double.NEGATIVE_INFINITY;
-    Interlock.@Nullable Doing doing;
+
+    /** The ways of its tool point in the action that it does, or did last. */
+    List<ToolWay> doing = List.of();
+
     boolean mustDecide;
     double charge;
     long row;

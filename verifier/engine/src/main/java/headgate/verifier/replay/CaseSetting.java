@@ -16,6 +16,7 @@ import headgate.verifier.behaviour.Facing;
 import headgate.verifier.check.Case;
 import headgate.verifier.check.HeadUnderTest;
 import headgate.verifier.formula.Uncertainty;
+import headgate.verifier.interlock.Interlocks;
 import headgate.verifier.setup.Lane;
 import headgate.verifier.setup.Setup;
 import headgate.verifier.setup.Station;
@@ -130,7 +131,7 @@ public record CaseSetting(ReplaySetting setting, List<HeadAnswers> heads, List<S
                 plan.soil().texture(),
                 plan.soil().moisture(),
                 OptionalDouble.of(plan.field().length()),
-                Interlock.NONE,
+                Interlocks.of(subject),
                 seed);
         return new CaseSetting(
                 setting, heads.stream().map(h -> h.answers().orElseThrow()).toList(), missing);

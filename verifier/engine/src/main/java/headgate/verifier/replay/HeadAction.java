@@ -7,8 +7,10 @@ import headgate.api.shape.Outline;
 import headgate.api.shape.Point3;
 import headgate.api.sheet.HeadSheet;
 import headgate.api.sheet.Posture;
+import headgate.verifier.behaviour.Facing;
 import headgate.verifier.behaviour.ShapeContact;
 import headgate.verifier.behaviour.Step;
+import headgate.verifier.interlock.ToolWay;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -124,5 +126,15 @@ public final class HeadAction {
 
     List<Leg> legs() {
         return legs;
+    }
+
+    /** The ways of the tool point, seen from the mount along the axes of the carriage. */
+    List<ToolWay> ways(Facing facing) {
+        boolean turned = facing == Facing.TURNED;
+        return legs.stream()
+                .map(leg -> turned
+                        ? new ToolWay(leg.from().turned(), leg.to().turned())
+                        : new ToolWay(leg.from(), leg.to()))
+                .toList();
     }
 }

@@ -7,6 +7,7 @@ import headgate.runtime.task.LatticeSpotTask;
 import headgate.verifier.dispatch.Dispatch;
 import headgate.verifier.dispatch.EarliestDue;
 import headgate.verifier.dispatch.Jobs;
+import headgate.verifier.interlock.ToolWay;
 import headgate.verifier.replay.Chance.Draw;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -28,6 +29,9 @@ public final class Replay {
     /** Room for rounding of times, s. */
     private static final double SLACK = 1e-9;
 
+    /** How far an arm waits before it tries again where material that never moves is in its way, micrometres. */
+    private static final double BLOCKED_STEP = 10_000;
+
     /** How many targets are read ahead, so that heads are asked for many plants at once. It changes no outcome. */
     private static final int READ_AHEAD = 256;
 
@@ -45,6 +49,7 @@ public final class Replay {
     private final Set<AnswerBook.Question> wanted = new LinkedHashSet<>();
     private final double perSecond;
     private final double rear;
+    private final boolean interlocked;
     private double now = Double.NEGATIVE_INFINITY;
     private long firstX = Long.MIN_VALUE;
     private int admitted;
@@ -85,6 +90,7 @@ public final class Replay {
         this.sightings = new Sightings(setting, plants);
         this.chance = new Chance(setting.seed());
         this.perSecond = setting.speed() * 1e6;
+        this.interlocked = !setting.interlocks().all().isEmpty();
         for (int i = 0; i < setting.arms().size(); i++) {
             arms.add(new ArmState(i, setting, dispatch.get()));
         }
@@ -583,30 +589,26 @@ public final class Replay {
         return true;
     }
 
+    /** Whether the action keeps off every neighbour for as long as both may take; if not, says when to try again. */
     private boolean clear(ArmState arm, Candidate candidate, HeadAction action) {
-        if (setting.interlock() == Interlock.NONE) {
+        if (!interlocked) {
             return true;
         }
-        Interlock.Doing mine = doing(arm, candidate.mount, action);
+        List<ToolWay> ways = action.ways(arm.arm.facing());
+        if (!setting.interlocks().mayAct(arm.arm.id(), ways)) {
+            candidate.blocked = true;
+            candidate.notBefore = now + BLOCKED_STEP / perSecond;
+            return false;
+        }
         for (ArmState other : arms) {
-            if (other == arm) {
-                continue;
-            }
-            Interlock.Doing its = other.doing != null && other.heldUntil > now
-                    ? other.doing
-                    : new Interlock.Doing(other.index, Interval.at(other.mount), Optional.empty());
-            if (!setting.interlock().mayCoincide(mine, its)) {
+            boolean acts = other != arm && other.heldUntil > now;
+            if (acts && !setting.interlocks().mayCoincide(arm.arm.id(), ways, other.arm.id(), other.doing)) {
                 candidate.blocked = true;
                 candidate.waitsUntil = instant + 1;
                 return false;
             }
         }
         return true;
-    }
-
-    private static Interlock.Doing doing(ArmState arm, long mount, HeadAction action) {
-        return new Interlock.Doing(
-                arm.index, new Interval(Math.min(mount, arm.mount), Math.max(mount, arm.mount)), Optional.of(action));
     }
 
     // ---- supplies
@@ -660,10 +662,10 @@ public final class Replay {
         useSupply(arm, target);
         double end = start + action.busy();
         long before = arm.mount;
-        if (setting.interlock() != Interlock.NONE) {
-            arm.doing = doing(arm, candidate.mount, action);
+        if (interlocked) {
+            arm.doing = action.ways(arm.arm.facing());
             arm.heldUntil = start + Math.max(action.busy(), arm.most);
-            wakeBlocked(arm.heldUntil);
+            wakeAll(arm.heldUntil);
         }
         if (candidate.mount != before) {
             arm.shifting += start - now;
@@ -694,7 +696,7 @@ public final class Replay {
                 treated));
     }
 
-    private void wakeBlocked(double time) {
+    private void wakeAll(double time) {
         for (ArmState arm : arms) {
             events.wake(time, arm.index);
         }

@@ -2,6 +2,7 @@ package headgate.verifier.replay;
 
 import headgate.api.shape.Interval;
 import headgate.api.vocabulary.SoilClass;
+import headgate.verifier.interlock.Interlocks;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -21,7 +22,7 @@ import java.util.OptionalDouble;
  * @param soil class of the soil
  * @param moisture water content by volume, 0 to 1
  * @param rowLength length of a row, after which heads can be filled on the headland, m; empty if the plot is one row
- * @param interlock which actions may coincide
+ * @param interlocks which actions may coincide, for arms that do not shift
  * @param seed for all that is left to chance
  */
 public record ReplaySetting(
@@ -38,13 +39,14 @@ public record ReplaySetting(
         SoilClass soil,
         double moisture,
         OptionalDouble rowLength,
-        Interlock interlock,
+        Interlocks interlocks,
         long seed) {
 
     /**
      * Checks and copies.
      *
-     * @throws IllegalArgumentException if the speed is not more than 0, or there is no arm
+     * @throws IllegalArgumentException if the speed is not more than 0, there is no arm, or arms both shift and have
+     *     interlocks
      */
     public ReplaySetting {
         if (!(speed > 0) || Double.isInfinite(speed)) {
@@ -52,6 +54,9 @@ public record ReplaySetting(
         }
         if (arms.isEmpty()) {
             throw new IllegalArgumentException("a replay needs at least one arm");
+        }
+        if (!interlocks.all().isEmpty() && arms.stream().anyMatch(a -> a.shift().length() > 0)) {
+            throw new IllegalArgumentException("interlocks hold at set-points, so arms that have them must not shift");
         }
         tools = List.copyOf(tools);
         arms = List.copyOf(arms);
@@ -80,7 +85,7 @@ public record ReplaySetting(
                 soil,
                 moisture,
                 rowLength,
-                interlock,
+                interlocks,
                 seed);
     }
 
@@ -105,7 +110,7 @@ public record ReplaySetting(
                 soil,
                 moisture,
                 rowLength,
-                interlock,
+                interlocks,
                 changed);
     }
 
@@ -130,7 +135,7 @@ public record ReplaySetting(
                 soil,
                 moisture,
                 rowLength,
-                interlock,
+                interlocks,
                 seed);
     }
 
@@ -142,8 +147,21 @@ public record ReplaySetting(
      */
     public ReplaySetting withPerception(Perception changed) {
         return new ReplaySetting(
-                speed, tools, arms, links, ground, ahead, changed, crop, success, plugs, soil, moisture, rowLength,
-                interlock, seed);
+                speed,
+                tools,
+                arms,
+                links,
+                ground,
+                ahead,
+                changed,
+                crop,
+                success,
+                plugs,
+                soil,
+                moisture,
+                rowLength,
+                interlocks,
+                seed);
     }
 
     /** Whether plants at this y are to be treated. */

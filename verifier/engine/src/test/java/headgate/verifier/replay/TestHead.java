@@ -23,6 +23,7 @@ import headgate.runtime.task.LatticeSpotTask;
 import headgate.verifier.behaviour.Facing;
 import headgate.verifier.check.Cases;
 import headgate.verifier.check.FakeHead;
+import headgate.verifier.interlock.Interlocks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -147,7 +148,7 @@ record TestHead(
                 SoilClass.MEDIUM,
                 0.2,
                 OptionalDouble.empty(),
-                Interlock.NONE,
+                new Interlocks(List.of()),
                 1);
     }
 
