@@ -28,6 +28,10 @@ public enum Dimension {
     RATE("1/s", "1/s", 1.0, 3),
     /** Shown in plants per square metre. */
     DENSITY("1/m2", "1/m2", 1.0, 2),
+    /** Shown in kilograms per cubic metre. */
+    MASS_DENSITY("kg/m3", "kg/m3", 1.0, 1),
+    /** Shown in litres. */
+    VOLUME("m3", "l", 1000.0, 3),
     /** Shown in degrees. */
     ANGLE("rad", "deg", 180.0 / Math.PI, 2),
     /** Shown as a whole number. */

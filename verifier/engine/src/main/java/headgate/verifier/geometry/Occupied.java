@@ -12,7 +12,9 @@ import headgate.api.unit.Micrometres;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
@@ -257,6 +259,50 @@ public final class Occupied {
             }
         }
         return Optional.of(Outline.hullOf(corners));
+    }
+
+    /**
+     * Says whether the convex hull of the volume holds a point.
+     *
+     * @param point the point
+     * @return true if it lies inside or on the boundary; the hull is cut at the point's height, and the corners of the cut
+     *     are rounded outward, by less than a micrometre each way
+     */
+    public boolean hullHolds(Point3 point) {
+        Map<Long, List<Point>> levels = new TreeMap<>();
+        for (Piece p : pieces) {
+            for (int i = 0; i < p.ring().size(); i++) {
+                for (long z : new long[] {p.height().least(), p.height().most()}) {
+                    levels.computeIfAbsent(z, k -> new ArrayList<>())
+                            .add(p.ring().vertex(i));
+                }
+            }
+        }
+        List<Point> cut = new ArrayList<>();
+        levels.forEach((low, below) -> levels.forEach((high, above) -> {
+            if (low == point.z() && high.equals(low)) {
+                cut.addAll(below);
+            } else if (low < point.z() && point.z() < high) {
+                addCrossings(cut, Ring.hull(below), low, Ring.hull(above), high, point.z());
+            }
+        }));
+        return !cut.isEmpty() && Planar.holds(Ring.hull(cut), point.x(), point.y());
+    }
+
+    /** Where straight lines from one level to another cross a height between, with the grid points around. */
+    private static void addCrossings(List<Point> cut, Ring below, long low, Ring above, long high, long z) {
+        for (int i = 0; i < below.size(); i++) {
+            for (int j = 0; j < above.size(); j++) {
+                long dx = (above.x[j] - below.x[i]) * (z - low);
+                long dy = (above.y[j] - below.y[i]) * (z - low);
+                long span = high - low;
+                for (long x : new long[] {Math.floorDiv(dx, span), -Math.floorDiv(-dx, span)}) {
+                    for (long y : new long[] {Math.floorDiv(dy, span), -Math.floorDiv(-dy, span)}) {
+                        cut.add(new Point(below.x[i] + x, below.y[i] + y));
+                    }
+                }
+            }
+        }
     }
 
     /**

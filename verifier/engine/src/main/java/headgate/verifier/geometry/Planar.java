@@ -119,7 +119,12 @@ final class Planar {
         }
     }
 
-    static boolean contains(Ring ring, long px, long py) {
+    /** Whether a ring of any number of points holds a point; one with fewer than three has no inside. */
+    static boolean holds(Ring ring, long px, long py) {
+        return between(ring, Ring.point(px, py)).square().equals(SquaredDistance.ZERO);
+    }
+
+    private static boolean contains(Ring ring, long px, long py) {
         for (int i = 0; i < ring.edges(); i++) {
             if (ring.edgeX(i) * (py - ring.y[i]) - ring.edgeY(i) * (px - ring.x[i]) < 0) {
                 return false;

@@ -25,7 +25,9 @@ final class Sections {
                     Family.SHEET,
                     topic(
                             "whether the sheet can be true: bodies that hang together, mass against volume, centre of mass"
-                                    + " inside the body"),
+                                    + " inside the body",
+                            "sheet.connected",
+                            "sheet.plausible"),
                     topic("whether the sheet agrees with a head that was measured")),
             section(Family.PLAN, topic("whether the plan itself is good farming")),
             section(
@@ -46,7 +48,7 @@ final class Sections {
                     topic(
                             "recorded stands: weeds are taken to come at random, neither clustered nor in each other's way"),
                     topic("what the carriage's sensors miss, unless the plan says it"),
-                    topic("refilling, look-ahead of the sensors, waiting for a neighbour")),
+                    topic("refilling, look-ahead of the sensors")),
             section(Family.CROP, topic("what the head does to crop plants: leaves, protected zones, losses")),
             section(Family.LOAD, topic("soil forces on arm and carriage, traction, extrapolated soils")),
             section(Family.ENERGY, topic("whether the carriage can power all heads at once, and for how long")),

@@ -32,6 +32,8 @@ import headgate.verifier.rules.rows.WheelsBetweenRows;
 import headgate.verifier.rules.safety.HazardsGuarded;
 import headgate.verifier.rules.safety.LimitsNotLoosened;
 import headgate.verifier.rules.safety.StandingCaution;
+import headgate.verifier.rules.sheet.Connected;
+import headgate.verifier.rules.sheet.Plausible;
 import headgate.verifier.rules.throughput.AreaRate;
 import headgate.verifier.rules.throughput.KeepsPace;
 import java.util.List;
@@ -60,6 +62,8 @@ public final class RuleBook {
             new ReturnsReady(),
             new DeclaredDepth());
 
+    private static final List<Rule> SHEET = List.of(new Connected(), new Plausible());
+
     private static final List<Rule> PLAN = List.of(new OperationMatches(), new WorkRangeHolds());
 
     private static final List<Rule> MOUNT = List.of(
@@ -81,7 +85,7 @@ public final class RuleBook {
             List.of(new HazardsGuarded(), new LimitsNotLoosened(), new StandingCaution());
 
     private static final List<Rule> ALL = Stream.of(
-                    PACKAGE, BEHAVIOUR, PLAN, MOUNT, ROWS, CLEARANCE, THROUGHPUT, SAFETY)
+                    PACKAGE, BEHAVIOUR, SHEET, PLAN, MOUNT, ROWS, CLEARANCE, THROUGHPUT, SAFETY)
             .flatMap(List::stream)
             .toList();
 

@@ -587,7 +587,7 @@ public final class Cases {
 
     private static HeadSheet.Builder sheet(Operation operation) {
         Body fixed = Body.of(Prism.box(-0.05, 0.45, -0.15, 0.15, -0.15, 0.0));
-        Body moving = Body.of(Prism.box(-0.02, 0.02, -0.02, 0.02, 0.0, 0.4));
+        Body moving = Body.of(Prism.box(-0.02, 0.02, -0.02, 0.02, 0.0, 0.45));
         Point3 ready = Point3.ofMetres(0.25, 0.0, -0.2);
         Reach reach = Reach.over(Outline.rectangle(0.1, 0.4, -0.1, 0.1), Interval.ofMetres(-0.6, -0.2));
         return HeadSheet.builder()
