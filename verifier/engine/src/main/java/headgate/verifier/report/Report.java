@@ -15,8 +15,10 @@ import java.util.stream.Stream;
  * @param headline the verdict in one plain line, with full stop
  * @param scope what was checked, as a paragraph
  * @param tightest where least is left, of all places that can be shown
- * @param setPoints where the arms are set at work, from the right to the left; empty if not every lane can have an arm
- * @param idleArms arms that the plan does not need
+ * @param setPoints where the arms are set at work, from the right to the left, then those that wait lifted; empty if not
+ *     every lane can have an arm
+ * @param idleArms arms without a head
+ * @param gaps the gaps of every two arms
  * @param limits what must be kept during work for the verdict to hold
  * @param sections findings, one section a family; every family is there
  * @param counts how much was looked at
@@ -35,6 +37,7 @@ public record Report(
         Optional<Tightest> tightest,
         List<SetPoint> setPoints,
         List<String> idleArms,
+        List<ArmGaps> gaps,
         List<Limit> limits,
         List<Section> sections,
         Counts counts,
@@ -49,6 +52,7 @@ public record Report(
     public Report {
         setPoints = List.copyOf(setPoints);
         idleArms = List.copyOf(idleArms);
+        gaps = List.copyOf(gaps);
         limits = List.copyOf(limits);
         sections = List.copyOf(sections);
         notes = List.copyOf(notes);

@@ -9,16 +9,17 @@ import headgate.verifier.check.HeadUnderTest;
 import headgate.verifier.check.Outcome;
 import headgate.verifier.check.Severity;
 import headgate.verifier.interlock.Interlock;
+import headgate.verifier.interlock.Interlocks;
 import headgate.verifier.judge.Judgement;
 import headgate.verifier.judge.Limit;
 import headgate.verifier.judge.RuleFault;
 import headgate.verifier.report.drawing.SceneMaker;
-import headgate.verifier.setup.Station;
+import headgate.verifier.setup.PairGaps;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Makes the report of a judgement. Pure: equal judgements give equal reports. */
 public final class ReportMaker {
@@ -63,8 +64,11 @@ public final class ReportMaker {
                 headline(),
                 scope(),
                 tightest,
-                judgement.setup().stations().stream().map(SetPoint::of).toList(),
+                Stream.concat(judgement.setup().stations().stream(), judgement.setup().waiting().stream())
+                        .map(SetPoint::of)
+                        .toList(),
                 idleArms(),
+                gaps(),
                 judgement.limits().stream().map(ReportMaker::limit).toList(),
                 sections,
                 Counts.of(entries),
@@ -175,15 +179,17 @@ public final class ReportMaker {
                 + Words.capital(counts.text()) + ".";
     }
 
+    /** Without a set-up it is not known which arms the plan needs. */
     private List<String> idleArms() {
-        Set<String> used = judgement.setup().stations().stream()
-                .map(Station::arm)
-                .map(a -> a.id())
-                .collect(Collectors.toSet());
-        return subject.carriage().value().arms().stream()
-                .map(a -> a.id())
-                .filter(id -> !used.contains(id))
-                .map(Plain::line)
+        return judgement.setup().empty().stream()
+                .map(e -> Plain.line(e.arm().id()))
+                .toList();
+    }
+
+    private List<ArmGaps> gaps() {
+        Interlocks interlocks = Interlocks.of(subject);
+        return PairGaps.of(subject).stream()
+                .map(pair -> ArmGaps.of(pair, interlocks))
                 .toList();
     }
 

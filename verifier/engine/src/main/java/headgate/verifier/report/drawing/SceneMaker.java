@@ -68,7 +68,7 @@ public final class SceneMaker {
 
     private Scene.Row row(Lane lane, Setup setup) {
         Optional<String> arm = setup.stations().stream()
-                .filter(s -> s.lane().equals(lane))
+                .filter(s -> s.lanes().contains(lane))
                 .map(s -> clean.apply(s.arm().id()))
                 .findFirst();
         return new Scene.Row(lane.number(), lane.y(), arm);

@@ -69,6 +69,7 @@ public final class HtmlReport {
         pictures();
         tightest();
         setPoints();
+        gaps();
         findings();
         mend();
         notChecked();
@@ -160,6 +161,9 @@ public final class HtmlReport {
             links.put("tightest", "Tightest place");
         }
         links.put("set-points", "Set-points");
+        if (!report.gaps().isEmpty()) {
+            links.put("gaps", "Gaps");
+        }
         links.put("findings", "Findings");
         links.put("mend", "What would make it fit");
         links.put("not-checked", "What was not checked");
@@ -229,6 +233,14 @@ public final class HtmlReport {
         });
     }
 
+    private void gaps() {
+        if (!report.gaps().isEmpty()) {
+            section("gaps", "Gaps between arms");
+            GapTables.write(page, report.gaps());
+            page.close().line();
+        }
+    }
+
     private void setPoints() {
         section("set-points", "Set-points");
         if (report.setPoints().isEmpty()) {
@@ -242,7 +254,7 @@ public final class HtmlReport {
             SetPointTable.write(page, report.setPoints());
         }
         if (!report.idleArms().isEmpty()) {
-            page.leaf("p", "Not needed by this plan: arm " + String.join(", arm ", report.idleArms()) + ".")
+            page.leaf("p", "Without a head: arm " + String.join(", arm ", report.idleArms()) + ".")
                     .line();
         }
         if (!report.limits().isEmpty()) {

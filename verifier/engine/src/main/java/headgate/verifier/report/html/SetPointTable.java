@@ -19,13 +19,19 @@ final class SetPointTable {
         page.close().close().open("tbody").line();
         for (SetPoint at : setPoints) {
             page.open("tr")
-                    .leaf("td", String.valueOf(at.lane()))
+                    .leaf("td", at.lanesText())
                     .leaf("th", at.arm(), "scope", "row")
                     .leaf("td", at.beam())
                     .leaf("td", at.head() + (at.turned() ? ", turned" : ""))
                     .leaf("td", Dimension.LENGTH.text(at.y()), "class", "number")
                     .leaf("td", Dimension.LENGTH.text(at.x()), "class", "number")
-                    .leaf("td", at.workHeights().map(SetPoint.Span::text).orElse("none"), "class", "number")
+                    .leaf(
+                            "td",
+                            at.workHeights()
+                                    .map(SetPoint.Span::text)
+                                    .orElse(at.lanes().isEmpty() ? "\u2013" : "none"),
+                            "class",
+                            "number")
                     .leaf("td", Dimension.LENGTH.text(at.liftTop()), "class", "number")
                     .leaf("td", "\u00b1 " + Dimension.LENGTH.text(at.groundMotion()), "class", "number")
                     .close()

@@ -17,6 +17,7 @@ import headgate.verifier.interlock.Interlock;
 import headgate.verifier.interlock.Zone;
 import headgate.verifier.judge.Limit;
 import headgate.verifier.report.Advice;
+import headgate.verifier.report.ArmGaps;
 import headgate.verifier.report.Entry;
 import headgate.verifier.report.Report;
 import headgate.verifier.report.Section;
@@ -80,6 +81,7 @@ public final class JsonReport {
         optional("tightest", report.tightest(), this::tightest);
         list("setPoints", report.setPoints(), this::setPoint);
         list("idleArms", report.idleArms(), json::writeString);
+        list("gaps", report.gaps(), this::gaps);
         list("limits", report.limits(), this::limit);
         counts(report);
         list("sections", report.sections(), this::section);
@@ -113,7 +115,11 @@ public final class JsonReport {
         json.writeStartObject();
         json.writeStringField("arm", at.arm());
         json.writeStringField("beam", at.beam());
-        json.writeNumberField("lane", at.lane());
+        json.writeArrayFieldStart("lanes");
+        for (int lane : at.lanes()) {
+            json.writeNumber(lane);
+        }
+        json.writeEndArray();
         json.writeStringField("head", at.head());
         json.writeBooleanField("turned", at.turned());
         length("x", at.x());
@@ -126,6 +132,22 @@ public final class JsonReport {
         });
         length("liftTop", at.liftTop());
         length("groundMotion", at.groundMotion());
+        json.writeEndObject();
+    }
+
+    private void gaps(ArmGaps pair) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("right", pair.right());
+        json.writeStringField("left", pair.left());
+        length("required", pair.required());
+        json.writeBooleanField("inTurn", pair.inTurn());
+        list("stances", pair.gaps(), gap -> {
+            json.writeStartObject();
+            json.writeStringField("right", gap.right().label());
+            json.writeStringField("left", gap.left().label());
+            optional("gap", gap.gap(), this::number);
+            json.writeEndObject();
+        });
         json.writeEndObject();
     }
 

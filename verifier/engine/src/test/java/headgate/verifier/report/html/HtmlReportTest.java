@@ -44,7 +44,15 @@ class HtmlReportTest {
     void theSectionsStandInTheOrderOfReading() {
         assertThat(matches(page, "<section id=\"([a-z-]+)\""))
                 .containsExactly(
-                        "checked", "picture", "tightest", "set-points", "findings", "mend", "not-checked", "files");
+                        "checked",
+                        "picture",
+                        "tightest",
+                        "set-points",
+                        "gaps",
+                        "findings",
+                        "mend",
+                        "not-checked",
+                        "files");
     }
 
     @Test
