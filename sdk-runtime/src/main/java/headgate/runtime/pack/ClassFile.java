@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -15,59 +17,102 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What a class file (JVM Specification 17, chapter 4) names: every class and member that its code, its bootstraps or its
- * declarations can reach. All of it stands in the constant pool, so the whole pool is read and not only the instructions:
- * a class or member that is not there cannot be linked. Bytes that are not understood are an error.
+ * declarations can reach. All of it stands in the constant pool, so the whole pool is read: a class or member that is not
+ * there cannot be linked. The instructions are read, too, to say where each is used. Bytes that are not understood are an
+ * error.
  *
  * <p>Annotation types and generic signatures are not looked at: they are text until reflection reads them, and heads may
  * not reflect.
  */
 final class ClassFile {
 
-    /** A member of a class, as the pool names it. */
-    record Member(String owner, String name, String descriptor) implements Comparable<Member> {
-        @Override
-        public int compareTo(Member other) {
-            return toString().compareTo(other.toString());
+    /** Class files of Java 8: the first without instructions that jump to subroutines. */
+    static final int OLDEST = 52;
+
+    /** Class files of Java 17. */
+    static final int NEWEST = 61;
+
+    /** Most annotations inside one another. */
+    static final int NESTED_ANNOTATIONS = 8;
+
+    private static final int STATIC = 0x0008;
+    private static final int PRIVATE = 0x0002;
+    private static final int SYNCHRONIZED = 0x0020;
+    private static final int NATIVE = 0x0100;
+    private static final int INTERFACE = 0x0200;
+    private static final int ABSTRACT = 0x0400;
+    private static final int PUBLIC = 0x0001;
+    private static final int PROTECTED = 0x0004;
+    private static final int HANDLE_PUTS_STATIC = 4;
+
+    /** A name and a type: what tells members of one class apart. */
+    record Signature(String name, String descriptor) {}
+
+    /**
+     * A field or method that the class declares.
+     *
+     * @param signature name and type
+     * @param access its flags
+     */
+    record Declared(Signature signature, int access) {
+
+        boolean isMethod() {
+            return signature.descriptor().startsWith("(");
         }
 
-        @Override
-        public String toString() {
-            return owner.replace('/', '.') + "." + name + descriptor;
+        boolean isPrivate() {
+            return (access & PRIVATE) != 0;
+        }
+
+        boolean isStatic() {
+            return (access & STATIC) != 0;
+        }
+
+        boolean isPublic() {
+            return (access & PUBLIC) != 0;
+        }
+
+        boolean isForOthers() {
+            return (access & (PUBLIC | PROTECTED)) != 0;
         }
     }
 
-    /** Class files that Java 17 reads. */
-    static final int NEWEST = 61;
+    /**
+     * Something that no head has.
+     *
+     * @param what what it is
+     * @param place where it is
+     * @param instead what to do instead
+     */
+    record Oddity(String what, CodePlace place, String instead) {}
 
-    private static final int UTF8 = 1;
-    private static final int CLASS = 7;
-    private static final int STRING = 8;
-    private static final int FIELD_REF = 9;
-    private static final int METHOD_REF = 10;
-    private static final int INTERFACE_METHOD_REF = 11;
-    private static final int NAME_AND_TYPE = 12;
-    private static final int METHOD_HANDLE = 15;
-    private static final int METHOD_TYPE = 16;
-    private static final int DYNAMIC = 17;
-    private static final int INVOKE_DYNAMIC = 18;
+    private static final Set<Signature> SERIALIZATION_HOOKS = Set.of(
+            new Signature("writeObject", "(Ljava/io/ObjectOutputStream;)V"),
+            new Signature("readObject", "(Ljava/io/ObjectInputStream;)V"),
+            new Signature("readObjectNoData", "()V"),
+            new Signature("writeReplace", "()Ljava/lang/Object;"),
+            new Signature("readResolve", "()Ljava/lang/Object;"),
+            new Signature("writeExternal", "(Ljava/io/ObjectOutput;)V"),
+            new Signature("readExternal", "(Ljava/io/ObjectInput;)V"));
 
     private final DataInputStream in;
-    private int[] tags = {};
-    private int[] first = {};
-    private int[] second = {};
-    private @Nullable String[] texts = {};
-
-    private final int major;
+    private final ConstantPool pool;
     private final int access;
     private final String name;
     private final @Nullable String parent;
     private final List<String> interfaces = new ArrayList<>();
-    private final Set<String> classes = new TreeSet<>();
-    private final Set<Member> members = new TreeSet<>();
-    private final Set<String> declared = new HashSet<>();
+    private final Map<Signature, Declared> declared = new LinkedHashMap<>();
     private final Set<String> annotations = new TreeSet<>();
-    private final List<Member> bootstraps = new ArrayList<>();
-    private final List<String> oddities = new ArrayList<>();
+
+    /** Handles and arguments of each bootstrap, by place in the pool. */
+    private final List<int[]> bootstraps = new ArrayList<>();
+
+    private final Map<Integer, CodePlace> uses = new HashMap<>();
+    private final List<Oddity> oddities = new ArrayList<>();
+
+    private final Map<String, CodePlace> classes = new LinkedHashMap<>();
+    private final Map<Member, CodePlace> members = new LinkedHashMap<>();
+    private final Set<Member> linking = new LinkedHashSet<>();
 
     /**
      * Reads a class file.
@@ -82,25 +127,26 @@ final class ClassFile {
                 throw new IOException("no class file");
             }
             int minor = in.readUnsignedShort();
-            major = in.readUnsignedShort();
-            if (major < 45 || major > NEWEST || (minor != 0 && major >= 56)) {
+            int major = in.readUnsignedShort();
+            if (major < OLDEST || major > NEWEST || (minor != 0 && major >= 56)) {
                 throw new IOException("class file version " + major + "." + minor);
             }
-            pool();
+            pool = new ConstantPool(in);
             access = in.readUnsignedShort();
-            name = className(in.readUnsignedShort());
+            name = plainClassName(in.readUnsignedShort());
             int parentIndex = in.readUnsignedShort();
-            parent = parentIndex == 0 ? null : className(parentIndex);
+            parent = parentIndex == 0 ? null : plainClassName(parentIndex);
             for (int i = in.readUnsignedShort(); i > 0; i--) {
-                interfaces.add(className(in.readUnsignedShort()));
+                interfaces.add(plainClassName(in.readUnsignedShort()));
             }
-            members(true);
-            members(false);
-            attributes(true);
+            declarations();
+            declarations();
+            attributes(in, this::ofClass);
             if (in.read() >= 0) {
                 throw new IOException("bytes after the end");
             }
-            references();
+            spreadUses();
+            collect();
         } catch (EOFException e) {
             throw new IOException("the end is missing", e);
         } catch (IndexOutOfBoundsException e) {
@@ -108,166 +154,277 @@ final class ClassFile {
         }
     }
 
-    private void pool() throws IOException {
-        int count = in.readUnsignedShort();
-        tags = new int[count];
-        first = new int[count];
-        second = new int[count];
-        texts = new String[count];
-        for (int i = 1; i < count; i++) {
-            int tag = in.readUnsignedByte();
-            tags[i] = tag;
-            switch (tag) {
-                case UTF8 -> texts[i] = in.readUTF();
-                case 3, 4 -> in.readInt();
-                case 5, 6 -> {
-                    in.readLong();
-                    i++;
-                }
-                case CLASS, STRING, METHOD_TYPE -> first[i] = in.readUnsignedShort();
-                case FIELD_REF, METHOD_REF, INTERFACE_METHOD_REF, NAME_AND_TYPE, DYNAMIC, INVOKE_DYNAMIC -> {
-                    first[i] = in.readUnsignedShort();
-                    second[i] = in.readUnsignedShort();
-                }
-                case METHOD_HANDLE -> {
-                    first[i] = in.readUnsignedByte();
-                    second[i] = in.readUnsignedShort();
-                }
-                default -> throw new IOException("a constant of kind " + tag);
-            }
-        }
-    }
-
-    private void expect(int index, int tag) throws IOException {
-        if (tags[index] != tag) {
-            throw new IOException("a constant of kind " + tags[index] + " where one of kind " + tag + " belongs");
-        }
-    }
-
-    private String text(int index) throws IOException {
-        expect(index, UTF8);
-        String text = texts[index];
-        if (text == null) {
-            throw new IOException("a text that is none");
+    private String plainClassName(int index) throws IOException {
+        String text = pool.className(index);
+        if (text.startsWith("[")) {
+            throw new IOException("an array where a class belongs");
         }
         return text;
     }
 
-    private String className(int index) throws IOException {
-        expect(index, CLASS);
-        return text(first[index]);
-    }
-
-    private Member member(int index) throws IOException {
-        int tag = tags[index];
-        if (tag != FIELD_REF && tag != METHOD_REF && tag != INTERFACE_METHOD_REF) {
-            throw new IOException("a constant of kind " + tag + " where a member belongs");
-        }
-        expect(second[index], NAME_AND_TYPE);
-        return new Member(className(first[index]), text(first[second[index]]), text(second[second[index]]));
-    }
-
-    private void members(boolean fields) throws IOException {
+    private void declarations() throws IOException {
         for (int i = in.readUnsignedShort(); i > 0; i--) {
             int flags = in.readUnsignedShort();
-            String memberName = text(in.readUnsignedShort());
-            String descriptor = text(in.readUnsignedShort());
-            declared.add(memberName + descriptor);
-            typesIn(descriptor);
-            if (!fields && (flags & 0x0100) != 0) {
-                oddities.add("native method " + memberName);
+            String memberName = pool.text(in.readUnsignedShort());
+            int descriptor = in.readUnsignedShort();
+            Descriptor.checkMemberName(memberName);
+            pool.types(descriptor);
+            Signature signature = new Signature(memberName, pool.text(descriptor));
+            Declared member = new Declared(signature, flags);
+            if (declared.put(signature, member) != null) {
+                throw new IOException("member " + Printable.text(memberName) + " twice");
             }
-            if (!fields && memberName.equals("finalize") && descriptor.equals("()V")) {
-                oddities.add("finalizer");
+            CodePlace place = CodePlace.of(signature);
+            for (String type : pool.types(descriptor)) {
+                classes.putIfAbsent(type, place);
             }
-            attributes(false);
+            if (member.isMethod()) {
+                lookAtMethod(member, place);
+            }
+            boolean[] seen = new boolean[1];
+            attributes(in, (attribute, content) -> {
+                if (attribute.equals("Code") && member.isMethod()) {
+                    if (seen[0]) {
+                        throw new IOException("two bodies of method " + Printable.text(memberName));
+                    }
+                    seen[0] = true;
+                    code(content, member, place);
+                }
+            });
         }
     }
 
-    private void attributes(boolean ofClass) throws IOException {
-        for (int i = in.readUnsignedShort(); i > 0; i--) {
-            String attribute = text(in.readUnsignedShort());
-            int length = in.readInt();
-            if (length < 0 || length > in.available()) {
-                throw new IOException("attribute " + attribute + " that is longer than the file");
+    private void lookAtMethod(Declared method, CodePlace place) {
+        if ((method.access() & NATIVE) != 0) {
+            oddities.add(new Oddity("native method", place, "write it in Java"));
+        }
+        if ((method.access() & SYNCHRONIZED) != 0) {
+            oddities.add(new Oddity("synchronized method", place, "leave it out: one thread asks a head"));
+        }
+        if (method.signature().equals(new Signature("finalize", "()V"))) {
+            oddities.add(new Oddity("finalizer", place, "leave it out: a head holds nothing that must be given back"));
+        }
+        if (SERIALIZATION_HOOKS.contains(method.signature())) {
+            oddities.add(new Oddity("serialization hook", place, "leave it out: nothing of a head is serialized"));
+        }
+    }
+
+    private interface Attribute {
+        void take(String name, DataInputStream content) throws IOException;
+    }
+
+    private void attributes(DataInputStream from, Attribute reader) throws IOException {
+        for (int i = from.readUnsignedShort(); i > 0; i--) {
+            String attribute = pool.text(from.readUnsignedShort());
+            int length = from.readInt();
+            if (length < 0 || length > from.available()) {
+                throw new IOException("attribute " + Printable.text(attribute) + " that is longer than the file");
             }
             byte[] content = new byte[length];
-            in.readFully(content);
-            DataInputStream inner = new DataInputStream(new ByteArrayInputStream(content));
-            if (ofClass && attribute.equals("BootstrapMethods")) {
-                for (int n = inner.readUnsignedShort(); n > 0; n--) {
-                    int handle = inner.readUnsignedShort();
-                    expect(handle, METHOD_HANDLE);
-                    bootstraps.add(member(second[handle]));
-                    inner.skipBytes(2 * inner.readUnsignedShort());
-                }
-            } else if (ofClass && attribute.equals("RuntimeVisibleAnnotations")) {
-                for (int n = inner.readUnsignedShort(); n > 0; n--) {
-                    annotation(inner);
-                }
-            }
+            from.readFully(content);
+            reader.take(attribute, new DataInputStream(new ByteArrayInputStream(content)));
         }
     }
 
-    private void annotation(DataInputStream from) throws IOException {
-        annotations.add(text(from.readUnsignedShort()));
-        skipElements(from);
+    private void ofClass(String attribute, DataInputStream content) throws IOException {
+        if (attribute.equals("BootstrapMethods")) {
+            for (int n = content.readUnsignedShort(); n > 0; n--) {
+                int handle = content.readUnsignedShort();
+                pool.expect(handle, ConstantPool.METHOD_HANDLE);
+                int[] all = new int[1 + content.readUnsignedShort()];
+                all[0] = handle;
+                for (int i = 1; i < all.length; i++) {
+                    all[i] = content.readUnsignedShort();
+                }
+                bootstraps.add(all);
+            }
+            end(attribute, content);
+        } else if (attribute.equals("RuntimeVisibleAnnotations")) {
+            for (int n = content.readUnsignedShort(); n > 0; n--) {
+                annotations.add(pool.text(content.readUnsignedShort()));
+                skipElements(content, 1);
+            }
+            end(attribute, content);
+        }
     }
 
-    private static void skipElements(DataInputStream from) throws IOException {
+    private static void end(String attribute, DataInputStream content) throws IOException {
+        if (content.read() >= 0) {
+            throw new IOException("attribute " + attribute + " with bytes after its end");
+        }
+    }
+
+    private static void skipElements(DataInputStream from, int depth) throws IOException {
         for (int n = from.readUnsignedShort(); n > 0; n--) {
             from.readUnsignedShort();
-            skipValue(from);
+            skipValue(from, depth);
         }
     }
 
-    private static void skipValue(DataInputStream from) throws IOException {
+    private static void skipValue(DataInputStream from, int depth) throws IOException {
+        if (depth > NESTED_ANNOTATIONS) {
+            throw new IOException("annotations more than " + NESTED_ANNOTATIONS + " deep");
+        }
         int tag = from.readUnsignedByte();
         switch (tag) {
             case 'e' -> from.readInt();
             case '@' -> {
                 from.readUnsignedShort();
-                skipElements(from);
+                skipElements(from, depth + 1);
             }
             case '[' -> {
                 for (int n = from.readUnsignedShort(); n > 0; n--) {
-                    skipValue(from);
+                    skipValue(from, depth + 1);
                 }
             }
             default -> from.readUnsignedShort();
         }
     }
 
-    private void references() throws IOException {
-        for (int i = 1; i < tags.length; i++) {
-            switch (tags[i]) {
-                case CLASS -> typesIn(text(first[i]).startsWith("[") ? text(first[i]) : "L" + text(first[i]) + ";");
-                case FIELD_REF, METHOD_REF, INTERFACE_METHOD_REF -> members.add(member(i));
-                case NAME_AND_TYPE -> typesIn(text(second[i]));
-                case METHOD_TYPE -> typesIn(text(first[i]));
-                case METHOD_HANDLE -> member(second[i]);
-                case DYNAMIC -> oddities.add("dynamic constant");
-                default -> {}
+    private void code(DataInputStream content, Declared method, CodePlace place) throws IOException {
+        content.readInt();
+        int length = content.readInt();
+        if (length < 0 || length > content.available()) {
+            throw new IOException("a method that is longer than the file");
+        }
+        byte[] code = new byte[length];
+        content.readFully(code);
+        int handlers = content.readUnsignedShort();
+        content.skipNBytes(8L * handlers);
+        List<int[]> lines = new ArrayList<>();
+        attributes(content, (attribute, table) -> {
+            if (attribute.equals("LineNumberTable")) {
+                for (int n = table.readUnsignedShort(); n > 0; n--) {
+                    lines.add(new int[] {table.readUnsignedShort(), table.readUnsignedShort()});
+                }
+                end(attribute, table);
+            }
+        });
+        end("Code", content);
+        int[] lineAt = lineAtEachByte(lines, length);
+        Instructions.walk(code, (offset, opcode, constant) -> {
+            CodePlace here = place.atLine(lineAt[offset]);
+            if (constant != 0) {
+                uses.merge(constant, here, CodePlace::and);
+            }
+            if (opcode == Instructions.MONITOR_ENTER) {
+                oddities.add(new Oddity("synchronized block", here, "leave it out: one thread asks a head"));
+            }
+            if (opcode == Instructions.PUT_STATIC) {
+                putStatic(pool.member(constant), method, here);
+            }
+        });
+    }
+
+    private static int[] lineAtEachByte(List<int[]> lines, int length) throws IOException {
+        int[] lineAt = new int[length];
+        for (int[] line : lines) {
+            if (line[0] >= length) {
+                throw new IOException("a line number outside its method");
+            }
+            lineAt[line[0]] = line[1];
+        }
+        for (int i = 1; i < length; i++) {
+            if (lineAt[i] == 0) {
+                lineAt[i] = lineAt[i - 1];
+            }
+        }
+        return lineAt;
+    }
+
+    private void putStatic(Member field, Declared method, CodePlace place) {
+        boolean own = method.signature().equals(new Signature("<clinit>", "()V"))
+                && field.owner().equals(name);
+        if (!own) {
+            oddities.add(new Oddity(
+                    "write to the static field " + field.name(),
+                    place,
+                    "set static fields where they are declared: what a head keeps between answers would change them"));
+        }
+    }
+
+    /** What is used through a dynamic call, a handle or a member is used where that is used. */
+    private void spreadUses() throws IOException {
+        for (int i = 1; i < pool.size(); i++) {
+            CodePlace place = uses.get(i);
+            if (pool.tag(i) == ConstantPool.INVOKE_DYNAMIC) {
+                int[] bootstrap = bootstraps.get(pool.first(i));
+                for (int n = 1; place != null && n < bootstrap.length; n++) {
+                    uses.putIfAbsent(bootstrap[n], place);
+                }
+            }
+        }
+        for (int i = 1; i < pool.size(); i++) {
+            CodePlace place = uses.get(i);
+            if (place != null && pool.tag(i) == ConstantPool.METHOD_HANDLE) {
+                uses.putIfAbsent(pool.second(i), place);
+            }
+        }
+        for (int i = 1; i < pool.size(); i++) {
+            CodePlace place = uses.get(i);
+            boolean member = pool.tag(i) >= ConstantPool.FIELD_REF && pool.tag(i) <= ConstantPool.INTERFACE_METHOD_REF;
+            if (place != null && (member || pool.tag(i) == ConstantPool.INVOKE_DYNAMIC)) {
+                uses.putIfAbsent(pool.second(i), place);
+            }
+            if (place != null && member) {
+                uses.putIfAbsent(pool.first(i), place);
             }
         }
     }
 
-    /** Adds every class named in a descriptor. */
-    private void typesIn(String descriptor) throws IOException {
-        int at = 0;
-        while (at < descriptor.length()) {
-            char c = descriptor.charAt(at);
-            if (c == 'L') {
-                int end = descriptor.indexOf(';', at);
-                if (end < 0) {
-                    throw new IOException("descriptor " + descriptor);
+    private void collect() throws IOException {
+        Set<Integer> bootstrapHandles = new HashSet<>();
+        Set<Integer> otherHandles = new HashSet<>(uses.keySet());
+        for (int[] bootstrap : bootstraps) {
+            bootstrapHandles.add(bootstrap[0]);
+            for (int n = 1; n < bootstrap.length; n++) {
+                otherHandles.add(bootstrap[n]);
+            }
+        }
+        bootstrapHandles.removeAll(otherHandles);
+        Set<Integer> linkingMembers = new HashSet<>();
+        for (int handle : bootstrapHandles) {
+            linkingMembers.add(pool.second(handle));
+            linking.add(pool.member(pool.second(handle)));
+        }
+        linkingMembers.removeAll(uses.keySet());
+        for (int i = 1; i < pool.size(); i++) {
+            CodePlace place = uses.getOrDefault(i, CodePlace.CLASS);
+            switch (pool.tag(i)) {
+                case ConstantPool.CLASS -> {
+                    String text = pool.className(i);
+                    for (String each : text.startsWith("[") ? Descriptor.classes(text) : List.of(text)) {
+                        classes.merge(each, place, CodePlace::orMoreExact);
+                    }
                 }
-                classes.add(descriptor.substring(at + 1, end));
-                at = end + 1;
-            } else if ("BCDFIJSZV[()".indexOf(c) >= 0) {
-                at++;
-            } else {
-                throw new IOException("descriptor " + descriptor);
+                case ConstantPool.NAME_AND_TYPE -> {
+                    for (String each : pool.types(pool.second(i))) {
+                        classes.putIfAbsent(each, place);
+                    }
+                }
+                case ConstantPool.METHOD_TYPE -> {
+                    for (String each : pool.types(pool.first(i))) {
+                        classes.putIfAbsent(each, place);
+                    }
+                }
+                case ConstantPool.FIELD_REF, ConstantPool.METHOD_REF, ConstantPool.INTERFACE_METHOD_REF -> {
+                    if (!linkingMembers.contains(i)) {
+                        members.merge(pool.member(i), place, CodePlace::orMoreExact);
+                    }
+                }
+                case ConstantPool.METHOD_HANDLE -> {
+                    if (pool.first(i) == HANDLE_PUTS_STATIC) {
+                        oddities.add(new Oddity(
+                                "handle that writes to the static field "
+                                        + pool.member(pool.second(i)).name(),
+                                place,
+                                "set static fields where they are declared"));
+                    }
+                }
+                case ConstantPool.DYNAMIC ->
+                    oddities.add(new Oddity(
+                            "dynamic constant", place, "use a plain constant; no Java compiler writes this one"));
+                default -> {}
             }
         }
     }
@@ -282,33 +439,40 @@ final class ClassFile {
         return (access & 0x8000) != 0;
     }
 
-    /** {@return the internal names of the class that it extends, if any, and of the interfaces} */
-    List<String> parents() {
-        List<String> parents = new ArrayList<>(interfaces);
-        if (parent != null) {
-            parents.add(0, parent);
-        }
-        return parents;
+    /** {@return true if it is an interface} */
+    boolean isInterface() {
+        return (access & INTERFACE) != 0;
     }
 
-    /** {@return the internal names of all classes that it names, element types for arrays} */
-    Set<String> classes() {
+    /** {@return true if it is a public class that is not abstract} */
+    boolean isPublicAndWhole() {
+        return (access & (PUBLIC | ABSTRACT | INTERFACE)) == PUBLIC;
+    }
+
+    /** {@return the internal name of the class that it extends, if any} */
+    @Nullable
+    String parent() {
+        return parent;
+    }
+
+    /** {@return the internal names of its interfaces} */
+    List<String> interfaces() {
+        return interfaces;
+    }
+
+    /** {@return the internal names of all classes that it names, element types for arrays, with a place of use} */
+    Map<String, CodePlace> classes() {
         return classes;
     }
 
-    /** {@return all members that it names} */
-    Set<Member> members() {
+    /** {@return all members that it names but for those that only link its dynamic calls, with a place of use} */
+    Map<Member, CodePlace> members() {
         return members;
     }
 
-    /**
-     * Says whether the class itself declares a member.
-     *
-     * @param member the member; its owner is not looked at
-     * @return true if it does
-     */
-    boolean declares(Member member) {
-        return declared.contains(member.name() + member.descriptor());
+    /** {@return what it declares} */
+    Map<Signature, Declared> declared() {
+        return declared;
     }
 
     /** {@return descriptors of the annotations on the class that are kept at run time} */
@@ -317,12 +481,12 @@ final class ClassFile {
     }
 
     /** {@return the methods that link its dynamic calls} */
-    List<Member> bootstraps() {
-        return bootstraps;
+    Set<Member> bootstraps() {
+        return linking;
     }
 
-    /** {@return what no head has: native methods, finalizers, dynamic constants} */
-    List<String> oddities() {
+    /** {@return what no head has, with its place} */
+    List<Oddity> oddities() {
         return oddities;
     }
 

@@ -16,7 +16,6 @@ import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -32,41 +31,43 @@ import java.util.function.Function;
 public final class HeadPackage {
 
     private static final String MANIFEST = "META-INF/MANIFEST.MF";
-    private static final String INDEX = "META-INF/extensions.idx";
-    private static final String EXTENSION = "Lorg/pf4j/Extension;";
+    private static final String MODULE = "module-info.class";
     private static final String ID_FORM = "[A-Za-z][A-Za-z0-9]*([._-][A-Za-z0-9]+)*";
     private static final int LONGEST_ID = 100;
 
     /** Attributes that make a virtual machine or the plugin host do more than load the head. */
-    private static final Map<String, String> FORBIDDEN = new TreeMap<>(Map.of(
-            "Class-Path", "loads other files",
-            "Multi-Release", "has other classes for other versions of Java",
-            "Launcher-Agent-Class", "starts an agent",
-            "Premain-Class", "starts an agent",
-            "Agent-Class", "starts an agent",
-            "Plugin-Class", "runs code of the package before the head is asked",
-            "Plugin-Dependencies", "needs other packages",
-            "Add-Opens", "opens modules",
-            "Add-Exports", "opens modules",
-            "Enable-Native-Access", "allows native code"));
-
-    private static final List<String> NESTED = List.of(".jar", ".war", ".ear", ".zip", ".jmod");
-    private static final List<String> NATIVE = List.of(".so", ".dll", ".dylib", ".jnilib", ".exe", ".a", ".o");
-    private static final Map<String, List<String>> MAGIC = Map.of(
-            "native code", List.of("7f454c46", "4d5a", "feedface", "feedfacf", "cffaedfe", "cefaedfe"),
-            "a nested archive", List.of("504b0304"));
+    private static final Map<String, String> FORBIDDEN = new TreeMap<>(Map.ofEntries(
+            Map.entry("Class-Path", "loads other files"),
+            Map.entry("Extension-List", "loads other files"),
+            Map.entry("Multi-Release", "has other classes for other versions of Java"),
+            Map.entry("Launcher-Agent-Class", "starts an agent"),
+            Map.entry("Premain-Class", "starts an agent"),
+            Map.entry("Agent-Class", "starts an agent"),
+            Map.entry("Boot-Class-Path", "starts an agent"),
+            Map.entry("Plugin-Class", "runs code of the package before the head is asked"),
+            Map.entry("Plugin-Dependencies", "needs other packages"),
+            Map.entry("Add-Opens", "opens modules"),
+            Map.entry("Add-Exports", "opens modules"),
+            Map.entry("Enable-Native-Access", "allows native code")));
 
     /** Packages that the host brings: a copy in the head's JAR would be a second class of the same name. */
     private static final List<String> BUNDLED = List.of(
             "headgate/api/",
             "headgate/runtime/",
             "headgate/verifier/",
+            "headgate/testkit/",
+            "headgate/app/",
             "org/pf4j/",
             "org/slf4j/",
             "java/",
             "javax/",
             "jdk/",
-            "sun/");
+            "sun/",
+            "com/sun/",
+            "netscape/javascript/",
+            "org/ietf/jgss/",
+            "org/w3c/dom/",
+            "org/xml/sax/");
 
     /** Kinds of problem that forbid a clean copy: what is copied would not be what the partner meant. */
     private static final Set<Kind> BLOCKING =
@@ -129,7 +130,7 @@ public final class HeadPackage {
     }
 
     private void problem(Kind kind, String where, String found, String expected) {
-        problems.add(new PackageProblem(kind, where, MainAttributes.printable(found), expected));
+        problems.add(new PackageProblem(kind, Printable.text(where), Printable.text(found), expected));
     }
 
     private Inspected inspected(List<String> names, byte[] bytes) {
@@ -143,7 +144,7 @@ public final class HeadPackage {
         }
         MainAttributes manifest = MainAttributes.read(manifestBytes == null ? new byte[0] : manifestBytes);
         problems.addAll(manifest.problems());
-        checkEntries(names);
+        problems.addAll(Entries.check(names, files));
         readClasses();
         problems.addAll(References.check(classes, AllowedMembers.list()));
 
@@ -165,9 +166,7 @@ public final class HeadPackage {
                 manifest,
                 "Plugin-Provider",
                 "must have 1 to " + LONGEST_ID + " printable characters",
-                text -> !text.isBlank()
-                                && text.length() <= LONGEST_ID
-                                && text.chars().noneMatch(Character::isISOControl)
+                text -> !text.isBlank() && text.length() <= LONGEST_ID && Printable.isSeen(text)
                         ? Optional.of(text)
                         : Optional.empty());
         Optional<ApiRange> range =
@@ -178,7 +177,9 @@ public final class HeadPackage {
                         "Plugin-Requires",
                         r.toString(),
                         "must include " + Version.OF_API + ", the version of the head API here"));
-        Optional<String> extension = extension();
+        ExtensionIndex index = new ExtensionIndex(files.get(ExtensionIndex.NAME), classes);
+        problems.addAll(index.problems());
+        Optional<String> extension = index.extension();
 
         String digest = sha256(bytes);
         PackageFacts facts = new PackageFacts(
@@ -189,9 +190,9 @@ public final class HeadPackage {
                 provider,
                 range,
                 extension,
-                names.stream().map(MainAttributes::printable).sorted().toList(),
+                names.stream().map(Printable::text).sorted().toList(),
                 classes.stream().map(c -> c.name().replace('/', '.')).sorted().toList(),
-                List.copyOf(problems));
+                told());
         boolean blocked = problems.stream().anyMatch(p -> BLOCKING.contains(p.kind()));
         return new Inspected(
                 facts,
@@ -206,6 +207,21 @@ public final class HeadPackage {
                                 digest)));
     }
 
+    /** The first problems, and how many they are if there are too many to tell. */
+    private List<PackageProblem> told() {
+        if (problems.size() <= PackageLimits.PROBLEMS) {
+            return List.copyOf(problems);
+        }
+        List<PackageProblem> told =
+                new ArrayList<>(problems.stream().limit(PackageLimits.PROBLEMS).toList());
+        told.add(new PackageProblem(
+                Kind.REFERENCE,
+                "package",
+                "more than " + PackageLimits.PROBLEMS + " problems",
+                "must have none; the others are not listed"));
+        return told;
+    }
+
     private <T> Optional<T> attribute(
             MainAttributes manifest, String name, String expected, Function<String, Optional<T>> parser) {
         Optional<String> text = manifest.get(name);
@@ -216,43 +232,12 @@ public final class HeadPackage {
         return value;
     }
 
-    private void checkEntries(List<String> names) {
-        for (String name : names) {
-            String lower = name.toLowerCase(Locale.ROOT);
-            if (lower.startsWith("meta-inf/versions/")) {
-                problem(Kind.ARCHIVE, "entry " + name, "a class for another version of Java", "must not be there");
-            } else if (lower.startsWith("meta-inf/services/") && !name.endsWith("/")) {
-                problem(
-                        Kind.ARCHIVE,
-                        "entry " + name,
-                        "a service",
-                        "must not be there; a head offers one extension only");
-            } else if (lower.equals("plugin.properties")) {
-                problem(
-                        Kind.ARCHIVE,
-                        "entry " + name,
-                        "a second description",
-                        "must not be there; the manifest describes");
-            } else if (NESTED.stream().anyMatch(lower::endsWith)) {
-                problem(
-                        Kind.ARCHIVE,
-                        "entry " + name,
-                        "a nested archive",
-                        "must not be there; package own classes only");
-            } else if (NATIVE.stream().anyMatch(lower::endsWith)) {
-                problem(Kind.ARCHIVE, "entry " + name, "native code", "must not be there; a head is Java only");
-            }
-        }
-        files.forEach((name, content) -> MAGIC.forEach((what, marks) -> {
-            String start = HexFormat.of().formatHex(content, 0, Math.min(4, content.length));
-            if (marks.stream().anyMatch(start::startsWith)) {
-                problem(Kind.ARCHIVE, "entry " + name, what, "must not be there, under any name");
-            }
-        }));
-    }
-
     private void readClasses() {
         files.forEach((entry, content) -> {
+            if (entry.equals(MODULE)) {
+                // A description for a module path. The copy has none, and nobody reads this one.
+                return;
+            }
             boolean named = entry.endsWith(".class");
             if (!named) {
                 if (content.length >= 4
@@ -266,7 +251,7 @@ public final class HeadPackage {
             try {
                 ClassFile file = new ClassFile(content);
                 if (file.isModule()) {
-                    return;
+                    throw new IOException("a module under another name");
                 }
                 if (!file.name().equals(expected)) {
                     problem(
@@ -290,44 +275,9 @@ public final class HeadPackage {
                         Kind.CLASS_FILE,
                         "entry " + entry,
                         String.valueOf(e.getMessage()),
-                        "must be a class file of Java 17 or older");
+                        "must be a class file of Java 8 to 17");
             }
         });
-    }
-
-    private Optional<String> extension() {
-        byte[] index = files.get(INDEX);
-        Set<String> listed = new TreeSet<>();
-        if (index != null) {
-            for (String line : new String(index, StandardCharsets.UTF_8).split("\r\n|\n|\r", -1)) {
-                String name = line.replaceFirst("#.*", "").strip();
-                if (!name.isEmpty()) {
-                    listed.add(name);
-                }
-            }
-        }
-        Set<String> annotated = new TreeSet<>();
-        classes.stream()
-                .filter(c -> c.annotations().contains(EXTENSION))
-                .forEach(c -> annotated.add(c.name().replace('/', '.')));
-        if (listed.size() != 1) {
-            problem(
-                    Kind.EXTENSION,
-                    INDEX,
-                    index == null ? "nothing" : listed.size() + " classes " + listed,
-                    "must list one class, the head; annotate it with @Extension and let the annotation processor of pf4j"
-                            + " write this file");
-            return Optional.empty();
-        }
-        if (!annotated.equals(listed)) {
-            problem(
-                    Kind.EXTENSION,
-                    INDEX,
-                    "listed " + listed + ", annotated " + annotated,
-                    "must list the class that has @Extension; build again from clean");
-            return Optional.empty();
-        }
-        return Optional.of(listed.iterator().next());
     }
 
     private CleanJar clean(
@@ -341,7 +291,7 @@ public final class HeadPackage {
                         "Plugin-Version: " + version,
                         "Plugin-Provider: " + provider,
                         "Plugin-Requires: " + range)));
-        content.put(INDEX, (extension + "\n").getBytes(StandardCharsets.UTF_8));
+        content.put(ExtensionIndex.NAME, (extension + "\n").getBytes(StandardCharsets.UTF_8));
         return new CleanJar(id, extension, digest, StoredZip.write(content, MANIFEST));
     }
 

@@ -28,6 +28,10 @@ final class MainAttributes {
      */
     static MainAttributes read(byte[] bytes) {
         MainAttributes result = new MainAttributes();
+        if (bytes.length > PackageLimits.TEXT) {
+            result.problem("manifest", bytes.length + " bytes", "must have at most " + PackageLimits.TEXT + " bytes");
+            return result;
+        }
         String text;
         try {
             text = StandardCharsets.UTF_8
@@ -65,7 +69,7 @@ final class MainAttributes {
         }
         int colon = line.indexOf(": ");
         if (colon < 1 || !line.substring(0, colon).matches("[A-Za-z0-9_-]{1,70}")) {
-            problem("manifest line " + number, '"' + printable(line) + '"', "must have the form Name: value");
+            problem("manifest line " + number, '"' + Printable.text(line) + '"', "must have the form Name: value");
             return;
         }
         String name = line.substring(0, colon);
@@ -91,11 +95,5 @@ final class MainAttributes {
     /** {@return what is wrong with the section} */
     List<PackageProblem> problems() {
         return problems;
-    }
-
-    /** Makes text from a package fit for one line of a message: no control characters, at most 120 characters. */
-    static String printable(String text) {
-        String plain = text.replaceAll("\\p{Cntrl}", "?");
-        return plain.length() <= 120 ? plain : plain.substring(0, 117) + "...";
     }
 }

@@ -21,6 +21,12 @@ final class PackageLimits {
     /** Entries up to this size, unpacked, may grow by any factor: a short text of one letter packs very well. */
     static final int RATIO_FREE = 64 * 1024;
 
+    /** Most bytes of the manifest and of the index of extensions, each. */
+    static final int TEXT = 64 * 1024;
+
+    /** Most problems that are told of one package; more of them help nobody. */
+    static final int PROBLEMS = 200;
+
     /** Longest name of an entry, bytes. */
     static final int NAME = 240;
 

@@ -1,11 +1,14 @@
 package headgate.runtime.pack;
 
-import headgate.runtime.pack.ClassFile.Member;
-import java.util.ArrayDeque;
-import java.util.Deque;
+import headgate.runtime.pack.ClassFile.Declared;
+import headgate.runtime.pack.ClassFile.Oddity;
+import headgate.runtime.pack.ClassFile.Signature;
+import headgate.runtime.pack.Resolution.Found;
+import headgate.runtime.pack.Resolution.TooIntricate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -14,76 +17,119 @@ final class References {
 
     private static final String API = "headgate/api/";
     private static final String EXTENSION = "org/pf4j/Extension";
-    private static final String RULE =
-            "must use only its own classes, headgate.api, org.pf4j.Extension and the listed members of java.*";
+    private static final String RULE = "must use only what a head may use; instead: ";
+
+    private static final String LOOKUP_NAME_TYPE =
+            "Ljava/lang/invoke/MethodHandles$Lookup;Ljava/lang/String;Ljava/lang/invoke/MethodType;";
 
     /** What javac emits for lambdas, string concatenation and record methods. */
-    private static final Set<String> BOOTSTRAPS = Set.of(
-            "java.lang.invoke.LambdaMetafactory.metafactory",
-            "java.lang.invoke.StringConcatFactory.makeConcatWithConstants",
-            "java.lang.runtime.ObjectMethods.bootstrap");
+    private static final Set<Member> BOOTSTRAPS = Set.of(
+            new Member(
+                    "java/lang/invoke/LambdaMetafactory",
+                    "metafactory",
+                    "(" + LOOKUP_NAME_TYPE + "Ljava/lang/invoke/MethodType;Ljava/lang/invoke/MethodHandle;"
+                            + "Ljava/lang/invoke/MethodType;)Ljava/lang/invoke/CallSite;"),
+            new Member(
+                    "java/lang/invoke/StringConcatFactory",
+                    "makeConcatWithConstants",
+                    "(" + LOOKUP_NAME_TYPE + "Ljava/lang/String;[Ljava/lang/Object;)Ljava/lang/invoke/CallSite;"),
+            new Member(
+                    "java/lang/runtime/ObjectMethods",
+                    "bootstrap",
+                    "(Ljava/lang/invoke/MethodHandles$Lookup;Ljava/lang/String;Ljava/lang/invoke/TypeDescriptor;"
+                            + "Ljava/lang/Class;Ljava/lang/String;[Ljava/lang/invoke/MethodHandle;)Ljava/lang/Object;"));
+
+    /** There are more problems than are told. */
+    private static final class Enough extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+    }
 
     private final Map<String, ClassFile> own;
-    private final AllowedMembers allowed;
+    private final AllowedMembers platform;
+    private final Resolution resolution;
     private final Set<PackageProblem> problems = new TreeSet<>();
 
-    private References(Map<String, ClassFile> own, AllowedMembers allowed) {
+    private References(Map<String, ClassFile> own, AllowedMembers platform) {
         this.own = own;
-        this.allowed = allowed;
+        this.platform = platform;
+        this.resolution = new Resolution(own, platform);
     }
 
     /**
      * Looks at every reference.
      *
      * @param files the classes of the package
-     * @param allowed what may be used of {@code java.*}
+     * @param platform what may be used of {@code java.*}
      * @return what may not be used but is, sorted
      */
-    static Set<PackageProblem> check(List<ClassFile> files, AllowedMembers allowed) {
-        References references = new References(ClassFile.byName(files), allowed);
-        files.forEach(references::check);
+    static Set<PackageProblem> check(List<ClassFile> files, AllowedMembers platform) {
+        References references = new References(ClassFile.byName(files), platform);
+        try {
+            for (ClassFile file : files) {
+                references.check(file);
+            }
+        } catch (Enough e) {
+            // Whoever reads the problems says that there are more.
+        } catch (TooIntricate e) {
+            references.problem(
+                    "archive",
+                    "more than " + Resolution.MOST_STEPS + " steps to find what its members are",
+                    "must have fewer classes that inherit from each other");
+        }
         return references.problems;
     }
 
     private void check(ClassFile file) {
-        String where = "class " + file.name().replace('/', '.');
-        for (String used : file.classes()) {
-            if (!mayName(used)) {
-                problem(where, used.replace('/', '.'), RULE);
+        String className = file.name().replace('/', '.');
+        Set<String> told = new HashSet<>();
+        file.members().forEach((member, place) -> {
+            String element = element(member.owner());
+            if (!mayName(element)) {
+                told.add(element);
+                refuse(place.in(className), member.toString(), member.toString());
+            } else {
+                use(member, place.in(className));
             }
-        }
-        for (Member member : file.members()) {
-            // A class that may not be named is one problem, not one for each of its members.
-            if (mayName(element(member.owner())) && !mayUse(member)) {
-                problem(where, member.toString(), RULE);
+        });
+        file.classes().forEach((used, place) -> {
+            // A class that may not be named is told by its members, if any is used.
+            if (!mayName(used) && told.add(used)) {
+                String name = used.replace('/', '.');
+                refuse(place.in(className), name, name);
             }
-        }
+        });
         for (Member bootstrap : file.bootstraps()) {
-            if (!BOOTSTRAPS.contains(bootstrap.owner().replace('/', '.') + "." + bootstrap.name())) {
+            if (!BOOTSTRAPS.contains(bootstrap)) {
                 problem(
-                        where,
+                        "class " + className,
                         "a dynamic call linked by " + bootstrap,
-                        "must have dynamic calls only as javac writes them for lambdas, string concatenation and records");
+                        "must have dynamic calls only as javac writes them for lambdas, string concatenation and"
+                                + " records");
             }
         }
-        for (String oddity : file.oddities()) {
-            problem(where, oddity, "must have no native method, no finalizer and no dynamic constant");
+        for (Oddity oddity : file.oddities()) {
+            problem(oddity.place().in(className), oddity.what(), "must have none; instead: " + oddity.instead());
         }
+        checkInherited(file, className);
     }
 
     private void problem(String where, String found, String expected) {
         problems.add(new PackageProblem(
-                PackageProblem.Kind.REFERENCE,
-                MainAttributes.printable(where),
-                MainAttributes.printable(found),
-                expected));
+                PackageProblem.Kind.REFERENCE, Printable.text(where), Printable.text(found), expected));
+        if (problems.size() > PackageLimits.PROBLEMS) {
+            throw new Enough();
+        }
+    }
+
+    private void refuse(String where, String found, String refused) {
+        problem(where, found, RULE + Instead.of(refused));
     }
 
     private boolean mayName(String internalName) {
         return own.containsKey(internalName)
-                || internalName.startsWith(API)
                 || internalName.equals(EXTENSION)
-                || allowed.holds(internalName);
+                || platform.mayName(internalName)
+                || ApiClasses.find(internalName).isPresent();
     }
 
     private static String element(String owner) {
@@ -93,41 +139,69 @@ final class References {
                 : name.startsWith("L") ? name.substring(1, name.length() - 1) : "java/lang/Object";
     }
 
-    private boolean mayUse(Member member) {
+    private void use(Member member, String where) {
+        Signature signature = new Signature(member.name(), member.descriptor());
         if (member.owner().startsWith("[")) {
-            return member.name().equals("clone");
+            if (!signature.equals(new Signature("clone", "()Ljava/lang/Object;"))) {
+                refuse(where, member.toString(), member.toString());
+            }
+            return;
         }
-        if (!own.containsKey(member.owner())) {
-            return member.owner().startsWith(API) || member.owner().equals(EXTENSION) || allowed.holds(member);
+        Optional<Found> found = resolution.resolve(member.owner(), signature);
+        if (found.isEmpty()) {
+            refuse(where, member + ", which " + whoHasNot(member.owner()), member.toString());
+        } else if (!found.get().allowed()) {
+            String declared = member.on(found.get().owner()).toString();
+            boolean elsewhere = !found.get().owner().equals(member.owner());
+            refuse(where, elsewhere ? member + ", which is " + declared : declared, declared);
         }
-        return inherits(member);
+    }
+
+    private static String whoHasNot(String owner) {
+        return owner.startsWith("java/")
+                ? "Java 17 does not have"
+                : owner.startsWith(API) ? "the head API does not have" : "no class declares";
     }
 
     /**
-     * A member named on an own class may be inherited. It is then allowed if some foreign ancestor allows it, and none
-     * shuts it out by name.
+     * A method may be called through an own parent that only declares it, and run as one of {@code java.*} that the class
+     * inherits from another parent. So each method that a class gets from an own parent is looked at once more, as the
+     * class has it.
      */
-    private boolean inherits(Member member) {
-        Deque<String> next = new ArrayDeque<>(List.of(member.owner()));
-        Set<String> seen = new HashSet<>();
-        boolean found = false;
-        while (!next.isEmpty()) {
-            String owner = next.remove();
-            if (!seen.add(owner)) {
+    private void checkInherited(ClassFile file, String className) {
+        Set<String> ancestors = resolution.ancestors(file.name());
+        if (ancestors.contains(file.name())) {
+            problem("class " + className, "itself among its parents", "must not inherit from itself");
+            return;
+        }
+        if (file.isInterface()) {
+            return;
+        }
+        Set<Signature> seen = new HashSet<>();
+        for (String ancestor : ancestors) {
+            ClassFile parent = own.get(ancestor);
+            if (parent == null) {
                 continue;
             }
-            ClassFile file = own.get(owner);
-            if (file == null) {
-                if (!owner.startsWith(API) && allowed.shutsOut(new Member(owner, member.name(), member.descriptor()))) {
-                    return false;
+            for (Declared method : parent.declared().values()) {
+                Signature signature = method.signature();
+                boolean inherited = method.isMethod()
+                        && !method.isPrivate()
+                        && !method.isStatic()
+                        && !signature.name().startsWith("<");
+                if (inherited && seen.add(signature)) {
+                    resolution
+                            .resolve(file.name(), signature)
+                            .filter(found -> !found.allowed())
+                            .ifPresent(found -> {
+                                Member runs = new Member(found.owner(), signature.name(), signature.descriptor());
+                                refuse(
+                                        "class " + className,
+                                        runs.on(ancestor) + ", which is " + runs + " here",
+                                        runs.toString());
+                            });
                 }
-                found |= owner.startsWith(API) || allowed.holds(new Member(owner, member.name(), member.descriptor()));
-            } else if (file.declares(member)) {
-                return true;
-            } else {
-                next.addAll(file.parents());
             }
         }
-        return found;
     }
 }

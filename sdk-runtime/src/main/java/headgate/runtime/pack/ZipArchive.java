@@ -4,6 +4,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -33,6 +34,13 @@ final class ZipArchive {
     private static final int STORED = 0;
     private static final int DEFLATED = 8;
     private static final int ENCRYPTED = 1;
+    private static final int SIZES_FOLLOW = 8;
+
+    /** Encryption, place of the sizes, and the alphabet of names: what makes a reader see other content. */
+    private static final int FLAGS_THAT_MATTER = 0x2849;
+
+    private static final int SIZES = 0x08074b50;
+    private static final int OTHER_NAME = 0x7075;
     private static final int LINK = 0xA000;
 
     private final SortedMap<String, byte[]> files = new TreeMap<>();
@@ -78,7 +86,8 @@ final class ZipArchive {
     }
 
     private void problem(String where, String found, String expected) {
-        problems.add(new PackageProblem(PackageProblem.Kind.ARCHIVE, where, found, expected));
+        problems.add(new PackageProblem(
+                PackageProblem.Kind.ARCHIVE, Printable.text(where), Printable.text(found), expected));
     }
 
     private int u2(int at) {
@@ -110,6 +119,9 @@ final class ZipArchive {
         if (u2(end + 4) != 0 || u2(end + 6) != 0 || u2(end + 8) != count || start + size != end) {
             return false;
         }
+        if (u2(end + 20) != 0) {
+            problem("archive", "a comment", "must have no comment: readers disagree about what it may hide");
+        }
         if (count > PackageLimits.ENTRIES) {
             problem("archive", count + " entries", "must have at most " + PackageLimits.ENTRIES + " entries");
             return true;
@@ -132,6 +144,7 @@ final class ZipArchive {
                         u4(at + 24),
                         (int) Math.min(u4(at + 42), Integer.MAX_VALUE),
                         u2(at + 40)));
+                checkExtra(name.get(), at + CENTRAL_LENGTH + nameLength, u2(at + 30));
             }
             at += CENTRAL_LENGTH + nameLength + u2(at + 30) + u2(at + 32);
         }
@@ -165,27 +178,35 @@ final class ZipArchive {
         for (Place place : places) {
             String name = place.name();
             names.add(name);
-            if (!seen.add(name.toLowerCase(Locale.ROOT))) {
+            if (!seen.add(folded(name))) {
                 problem(
                         "entry " + name,
                         "a second one",
-                        "must be the only one of its name, upper and lower case alike");
+                        "must be the only one of its name, in upper and lower case and in any spelling");
             }
             boolean plain = !name.isEmpty()
                     && !name.startsWith("/")
-                    && name.chars().noneMatch(c -> c < ' ' || c == '\\' || c == ':' || c == 0x7f)
+                    && Printable.isSeen(name)
+                    && name.chars().noneMatch(c -> c == '\\' || c == ':')
                     && List.of(name.replaceFirst("/$", "").split("/", -1)).stream()
                             .noneMatch(part -> part.isEmpty() || part.equals(".") || part.equals(".."));
             if (!plain) {
                 problem(
-                        "entry " + name.replaceAll("\\p{Cntrl}", "?"),
-                        "a name that could leave the archive",
-                        "must have a plain relative name");
+                        "entry " + name,
+                        "a name that could leave the archive or hide in a list",
+                        "must have a plain relative name of characters that are seen");
             }
             if ((place.mode() & 0xF000) == LINK) {
                 problem("entry " + name, "a symbolic link", "must be a file or a directory");
             }
         }
+    }
+
+    /** Names that some file system takes for one have one folded form. */
+    private static String folded(String name) {
+        return Normalizer.normalize(name, Normalizer.Form.NFKC)
+                .toUpperCase(Locale.ROOT)
+                .toLowerCase(Locale.ROOT);
     }
 
     private boolean unpackAll(List<Place> places, int directory) {
@@ -205,18 +226,26 @@ final class ZipArchive {
                 problem("entry " + place.name(), "shared bytes", "must not share bytes with another entry");
                 return true;
             }
+            if (place.offset() > free) {
+                hidden(place.offset() - free, "before entry " + place.name());
+            }
             int at = place.offset();
             if (at + LOCAL_LENGTH > directory || bytes.getInt(at) != LOCAL) {
                 return false;
             }
             int nameLength = u2(at + 26);
             Optional<String> localName = name(at + LOCAL_LENGTH, nameLength);
-            if (!localName.equals(Optional.of(place.name())) || u2(at + 8) != place.method()) {
-                problem("entry " + place.name(), "another name or method", "must say the same in both of its headers");
+            if (!localName.equals(Optional.of(place.name())) || !sameInBoth(place, at)) {
+                problem(
+                        "entry " + place.name(),
+                        "another name, method, checksum or size",
+                        "must say the same in both of its headers");
                 return true;
             }
+            checkExtra(place.name(), at + LOCAL_LENGTH + nameLength, u2(at + 28));
             int content = at + LOCAL_LENGTH + nameLength + u2(at + 28);
             free = content + place.packed();
+            free += free < directory ? sizesAfter(place, (int) free, directory) : 0;
             if (free > directory) {
                 return false;
             }
@@ -224,7 +253,55 @@ final class ZipArchive {
                 return false;
             }
         }
+        if (free < directory) {
+            hidden(directory - free, "after the last entry");
+        }
         return true;
+    }
+
+    private void hidden(long count, String where) {
+        problem("archive", count + " bytes " + where, "must have no bytes that belong to no entry");
+    }
+
+    /** Both headers say the same. The first may leave checksum and sizes open, if it says that they follow. */
+    private boolean sameInBoth(Place place, int at) {
+        boolean follow = (place.flags() & SIZES_FOLLOW) != 0;
+        boolean given = u4(at + 14) == place.crc() && u4(at + 18) == place.packed() && u4(at + 22) == place.size();
+        boolean open = u4(at + 14) == 0 && u4(at + 18) == 0 && u4(at + 22) == 0;
+        return u2(at + 8) == place.method()
+                && ((u2(at + 6) ^ place.flags()) & FLAGS_THAT_MATTER) == 0
+                && (given || (follow && (open || u4(at + 18) == 0xffff_ffffL)));
+    }
+
+    /** How long the checksum and sizes are that stand behind an entry: with or without a mark, in 4 or 8 bytes. */
+    private int sizesAfter(Place place, int at, int directory) {
+        if ((place.flags() & SIZES_FOLLOW) == 0) {
+            return 0;
+        }
+        int mark = at + 4 <= directory && bytes.getInt(at) == SIZES ? 4 : 0;
+        for (int width : new int[] {4, 8}) {
+            int length = mark + 4 + 2 * width;
+            if (at + length <= directory
+                    && u4(at + mark) == place.crc()
+                    && wide(at + mark + 4, width) == place.packed()
+                    && wide(at + mark + 4 + width, width) == place.size()) {
+                return length;
+            }
+        }
+        return 0;
+    }
+
+    private long wide(int at, int width) {
+        return width == 4 ? u4(at) : bytes.getLong(at);
+    }
+
+    /** A field that gives an entry a second name, which some readers take instead of the first. */
+    private void checkExtra(String name, int start, int length) {
+        for (int at = start; at + 4 <= start + length; at += 4 + u2(at + 2)) {
+            if (u2(at) == OTHER_NAME) {
+                problem("entry " + name, "a second name in an extra field", "must have one name");
+            }
+        }
     }
 
     /** Unpacks one entry; false if it is damaged. */
@@ -243,7 +320,10 @@ final class ZipArchive {
             return true;
         }
         if (place.size() > PackageLimits.RATIO_FREE && place.size() > place.packed() * PackageLimits.RATIO) {
-            problem(where, "more", "must not grow more than " + PackageLimits.RATIO + "-fold when unpacked");
+            problem(
+                    where,
+                    place.packed() + " bytes that become " + place.size(),
+                    "must not grow more than " + PackageLimits.RATIO + "-fold when unpacked");
             return true;
         }
         byte[] packed = new byte[(int) place.packed()];
