@@ -31,8 +31,8 @@ public record ClumpedWeeds(double density, double mean, double sigma) implements
     }
 
     @Override
-    public Places over(Plot plot, Draws draws) {
-        return density == 0 ? () -> null : new Stream(plot, draws)::next;
+    public Places over(Ground ground, Draws draws) {
+        return density == 0 ? () -> null : new Stream(ground, draws)::next;
     }
 
     /** Holds the weeds of the clumps that may still have one ahead of the next centre. */
@@ -40,16 +40,16 @@ public record ClumpedWeeds(double density, double mean, double sigma) implements
         /** No weed is farther from its centre along an axis. */
         private final double farthest = Draws.FARTHEST_NORMAL * sigma;
 
-        private final Plot plot;
+        private final Ground ground;
         private final Draws draws;
         private final double centresPerMetre;
         private final PriorityQueue<Places.Place> ahead = new PriorityQueue<>(Places.Place.IN_TRAVEL);
         private double centre = -farthest;
 
-        Stream(Plot plot, Draws draws) {
-            this.plot = plot;
+        Stream(Ground ground, Draws draws) {
+            this.ground = ground;
             this.draws = draws;
-            this.centresPerMetre = density / mean * (plot.width() + 2 * farthest);
+            this.centresPerMetre = density / mean * (ground.width() + 2 * farthest);
             step();
         }
 
@@ -59,7 +59,7 @@ public record ClumpedWeeds(double density, double mean, double sigma) implements
 
         Places.@Nullable Place next() {
             Places.Place first = ahead.peek();
-            while (centre < plot.length() + farthest && (first == null || centre - farthest <= first.x())) {
+            while (centre < ground.length() + farthest && (first == null || centre - farthest <= first.x())) {
                 clump();
                 step();
                 first = ahead.peek();
@@ -68,11 +68,11 @@ public record ClumpedWeeds(double density, double mean, double sigma) implements
         }
 
         private void clump() {
-            double middle = plot.right() - farthest + (plot.width() + 2 * farthest) * draws.share();
+            double middle = ground.right() - farthest + (ground.width() + 2 * farthest) * draws.share();
             int weeds = draws.poisson(mean);
             for (int i = 0; i < weeds; i++) {
                 Places.Place place = new Places.Place(centre + sigma * draws.normal(), middle + sigma * draws.normal());
-                if (plot.contains(place.x(), place.y())) {
+                if (ground.contains(place.x(), place.y())) {
                     ahead.add(place);
                 }
             }

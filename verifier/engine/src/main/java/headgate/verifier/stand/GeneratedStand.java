@@ -15,12 +15,12 @@ import org.jspecify.annotations.Nullable;
  * A stand made up from a seed. Its plants come in the order of travel, as often as they are asked for and each time the
  * same; only few of them are held at once, however long the plot is.
  *
- * @param plot the ground
- * @param crop the crop; empty if none stands
+ * @param ground where it stands
+ * @param sown what stands in rows; empty if nothing does
  * @param weeds weeds of one or more patterns, one over the other
  * @param seed what chance follows from
  */
-public record GeneratedStand(Plot plot, Optional<Crop> crop, List<Weeds> weeds, long seed) implements Iterable<Plant> {
+public record GeneratedStand(Ground ground, Optional<Sown> sown, List<Weeds> weeds, long seed) implements Iterable<Plant> {
 
     /** Copies the list. */
     public GeneratedStand {
@@ -28,13 +28,15 @@ public record GeneratedStand(Plot plot, Optional<Crop> crop, List<Weeds> weeds, 
     }
 
     /**
-     * The crop.
+     * What stands in rows, or is to stand there.
      *
      * @param rows where it stands
+     * @param kind its class: the crop, or plugs whose places these are
+     * @param stem stem diameter, or the plugs'
      * @param height height over the ground
      * @param canopy diameter of its leaves
      */
-    public record Crop(SownRows rows, SizeLaw height, SizeLaw canopy) {}
+    public record Sown(SownRows rows, PlantClass kind, SizeLaw stem, SizeLaw height, SizeLaw canopy) {}
 
     /**
      * Weeds of one pattern.
@@ -84,7 +86,7 @@ public record GeneratedStand(Plot plot, Optional<Crop> crop, List<Weeds> weeds, 
      * @param changed what chance follows from
      */
     public GeneratedStand withSeed(long changed) {
-        return new GeneratedStand(plot, crop, weeds, changed);
+        return new GeneratedStand(ground, sown, weeds, changed);
     }
 
     @Override
@@ -92,18 +94,18 @@ public record GeneratedStand(Plot plot, Optional<Crop> crop, List<Weeds> weeds, 
         Draws draws = new Draws(seed);
         List<Source> sources = new ArrayList<>();
         // Split in an order that does not depend on what is drawn: a row more leaves the weeds as they are.
-        Draws ofCrop = draws.split();
+        Draws ofRows = draws.split();
         Draws ofWeeds = draws.split();
-        crop.ifPresent(c -> {
+        sown.ifPresent(c -> {
             for (int row = 0; row < c.rows().rows(); row++) {
-                Draws sizes = ofCrop.split();
-                Places places = c.rows().row(row, plot.length(), ofCrop.split());
-                sources.add(new Source(sources.size(), places, p -> cropPlant(c, p, sizes)));
+                Draws sizes = ofRows.split();
+                Places places = c.rows().row(row, ground.length(), ofRows.split());
+                sources.add(new Source(sources.size(), places, p -> sown(c, p, sizes)));
             }
         });
         for (Weeds kind : weeds) {
             Draws sizes = ofWeeds.split();
-            Places places = kind.pattern().over(plot, ofWeeds.split());
+            Places places = kind.pattern().over(ground, ofWeeds.split());
             sources.add(new Source(sources.size(), lookedFor(kind, places), p -> weed(kind, p, sizes)));
         }
         return new Merged(sources);
@@ -119,20 +121,20 @@ public record GeneratedStand(Plot plot, Optional<Crop> crop, List<Weeds> weeds, 
         };
     }
 
-    private static Plant cropPlant(Crop crop, Places.Place place, Draws sizes) {
+    private static Plant sown(Sown sown, Places.Place place, Draws sizes) {
         return new Plant(
-                Plot.position(place.x(), place.y()),
-                Plant.CROP,
-                0,
-                crop.height().at(sizes.share()),
-                crop.canopy().at(sizes.share()));
+                Ground.position(place.x(), place.y()),
+                sown.kind(),
+                sown.stem().at(sizes.share()),
+                sown.height().at(sizes.share()),
+                sown.canopy().at(sizes.share()));
     }
 
     private static Plant weed(Weeds kind, Places.Place place, Draws sizes) {
         PlantClass drawn =
                 kind.classes().get((int) (sizes.share() * kind.classes().size()));
         return new Plant(
-                Plot.position(place.x(), place.y()),
+                Ground.position(place.x(), place.y()),
                 drawn,
                 kind.stem().at(sizes.share()),
                 kind.height().at(sizes.share()),

@@ -1,16 +1,19 @@
 package headgate.verifier.stand;
 
+import headgate.api.vocabulary.Operation;
+import headgate.api.vocabulary.PlantClass;
 import headgate.runtime.cropplan.CropPlan;
+import headgate.runtime.stand.Plant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * Makes stands as a crop plan expects them, one pass wide: the rows that the carriage works at once, evenly to both sides
- * of y = 0, with the plan's weeds in the bands that are to be treated.
+ * of y = 0, with the plan's weeds in the bands that are to be treated. For a plan that plants, the places of the plugs.
  *
- * <p>What the plan does not say is invented here: plants are off their places by a standard deviation of a thirtieth of
- * their spacing, and three of a hundred are missing.
+ * <p>What the plan does not say is invented here: plants of a crop are off their places by a standard deviation of a
+ * thirtieth of their spacing, and three of a hundred are missing.
  */
 public final class PlannedStand {
 
@@ -23,44 +26,71 @@ public final class PlannedStand {
     private PlannedStand() {}
 
     /**
-     * Makes a stand.
+     * Makes a stand with the plan's own density of weeds.
      *
      * @param plan the plan
      * @param length along travel, m
      * @param seed what chance follows from
-     * @return the stand; without crop if nothing stands yet, without weeds if the plan has none
+     * @return the stand
      * @throws IllegalArgumentException if the length is not one that a plot can have
      */
     public static GeneratedStand of(CropPlan plan, double length, long seed) {
-        CropPlan.Rows rows = plan.rows();
-        SownRows sown = new SownRows(
-                rows.perPass(),
-                rows.spacing(),
-                rows.plantSpacing(),
-                rows.plantSpacing() * ALONG,
-                0,
-                rows.wander(),
-                GAPS);
-        Plot plot = new Plot(length, -sown.width() / 2, sown.width() / 2);
-        Optional<GeneratedStand.Crop> crop = plan.crop().canopyWidth() > 0
-                ? Optional.of(new GeneratedStand.Crop(
-                        sown,
-                        SizeLaw.always(plan.crop().canopyHeight()),
-                        SizeLaw.always(plan.crop().canopyWidth())))
-                : Optional.empty();
-        return new GeneratedStand(
-                plot, crop, plan.weeds().map(w -> weeds(w, sown)).stream().toList(), seed);
+        return of(plan, plan.weeds().map(CropPlan.Weeds::density).orElse(0.0), length, seed);
     }
 
-    private static GeneratedStand.Weeds weeds(CropPlan.Weeds weeds, SownRows rows) {
+    /**
+     * Makes a stand.
+     *
+     * @param plan the plan
+     * @param density weeds per square metre in the bands; if the plan has no weeds, there are none
+     * @param length along travel, m
+     * @param seed what chance follows from
+     * @return the stand
+     * @throws IllegalArgumentException if length or density is not one that a plot can have
+     */
+    public static GeneratedStand of(CropPlan plan, double density, double length, long seed) {
+        CropPlan.Rows rows = plan.rows();
+        double width = rows.servedWidth();
+        return new GeneratedStand(
+                new Ground(length, -width / 2, width / 2),
+                sown(plan),
+                plan.weeds().map(w -> weeds(w, density, rows)).stream().toList(),
+                seed);
+    }
+
+    private static Optional<GeneratedStand.Sown> sown(CropPlan plan) {
+        CropPlan.Rows rows = plan.rows();
+        if (plan.wanted().operation().equals(Operation.SET_PLUGS)) {
+            return plan.plugs()
+                    .map(plugs -> new GeneratedStand.Sown(
+                            SownRows.exact(rows.perPass(), rows.spacing(), rows.plantSpacing()),
+                            PlantClass.PLUG,
+                            SizeLaw.always(plugs.diameter()),
+                            SizeLaw.always(plugs.height()),
+                            SizeLaw.UNKNOWN));
+        }
+        if (plan.crop().canopyWidth() == 0) {
+            return Optional.empty();
+        }
+        double along = rows.plantSpacing() * ALONG;
+        return Optional.of(new GeneratedStand.Sown(
+                new SownRows(rows.perPass(), rows.spacing(), rows.plantSpacing(), along, 0, rows.wander(), GAPS),
+                Plant.CROP,
+                SizeLaw.UNKNOWN,
+                SizeLaw.always(plan.crop().canopyHeight()),
+                SizeLaw.always(plan.crop().canopyWidth())));
+    }
+
+    private static GeneratedStand.Weeds weeds(CropPlan.Weeds weeds, double density, CropPlan.Rows rows) {
+        SownRows lines = SownRows.exact(rows.perPass(), rows.spacing(), rows.plantSpacing());
         List<GeneratedStand.Band> bands = new ArrayList<>();
-        for (int row = 0; row < rows.rows(); row++) {
-            double line = rows.line(row);
+        for (int row = 0; row < lines.rows(); row++) {
+            double line = lines.line(row);
             bands.add(new GeneratedStand.Band(line - weeds.bandWidth() / 2, line + weeds.bandWidth() / 2));
         }
         WeedPattern pattern = weeds.clumps()
-                .<WeedPattern>map(c -> new ClumpedWeeds(weeds.density(), c.mean(), c.sigma()))
-                .orElseGet(() -> new RandomWeeds(weeds.density()));
+                .<WeedPattern>map(c -> new ClumpedWeeds(density, c.mean(), c.sigma()))
+                .orElseGet(() -> new RandomWeeds(density));
         return new GeneratedStand.Weeds(
                 pattern,
                 bands,

@@ -31,24 +31,24 @@ public record QuadratWeeds(double density, double dispersion, double side) imple
     }
 
     @Override
-    public Places over(Plot plot, Draws draws) {
-        return new Stream(plot, draws)::next;
+    public Places over(Ground ground, Draws draws) {
+        return new Stream(ground, draws)::next;
     }
 
     /** Draws one line of quadrats across the plot at a time. */
     private final class Stream {
-        private final Plot plot;
+        private final Ground ground;
         private final Draws draws;
         private final PriorityQueue<Places.Place> line = new PriorityQueue<>(Places.Place.IN_TRAVEL);
         private long next;
 
-        Stream(Plot plot, Draws draws) {
-            this.plot = plot;
+        Stream(Ground ground, Draws draws) {
+            this.ground = ground;
             this.draws = draws;
         }
 
         Places.@Nullable Place next() {
-            while (line.isEmpty() && next * side < plot.length()) {
+            while (line.isEmpty() && next * side < ground.length()) {
                 line(next * side);
                 next++;
             }
@@ -56,12 +56,12 @@ public record QuadratWeeds(double density, double dispersion, double side) imple
         }
 
         private void line(double x) {
-            for (long i = 0; plot.right() + i * side < plot.left(); i++) {
-                double y = plot.right() + i * side;
+            for (long i = 0; ground.right() + i * side < ground.left(); i++) {
+                double y = ground.right() + i * side;
                 int weeds = draws.negativeBinomial(density * side * side, dispersion);
                 for (int w = 0; w < weeds; w++) {
                     Places.Place place = new Places.Place(x + side * draws.share(), y + side * draws.share());
-                    if (plot.contains(place.x(), place.y())) {
+                    if (ground.contains(place.x(), place.y())) {
                         line.add(place);
                     }
                 }

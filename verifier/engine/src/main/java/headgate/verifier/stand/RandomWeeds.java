@@ -18,26 +18,26 @@ public record RandomWeeds(double density) implements WeedPattern {
     }
 
     @Override
-    public Places over(Plot plot, Draws draws) {
-        return density == 0 ? () -> null : new Along(plot.width() * density, plot, draws)::next;
+    public Places over(Ground ground, Draws draws) {
+        return density == 0 ? () -> null : new Along(ground.width() * density, ground, draws)::next;
     }
 
     /** Goes through a plot with exponential steps. */
     private static final class Along {
         private final double perMetre;
-        private final Plot plot;
+        private final Ground ground;
         private final Draws draws;
         private double x;
 
-        Along(double perMetre, Plot plot, Draws draws) {
+        Along(double perMetre, Ground ground, Draws draws) {
             this.perMetre = perMetre;
-            this.plot = plot;
+            this.ground = ground;
             this.draws = draws;
         }
 
         Places.@org.jspecify.annotations.Nullable Place next() {
             x += draws.exponential() / perMetre;
-            return x < plot.length() ? new Places.Place(x, plot.right() + plot.width() * draws.share()) : null;
+            return x < ground.length() ? new Places.Place(x, ground.right() + ground.width() * draws.share()) : null;
         }
     }
 }

@@ -7,5 +7,5 @@ public sealed interface WeedPattern permits RandomWeeds, ClumpedWeeds, QuadratWe
     double density();
 
     /** Draws places over a plot, in the order of travel. */
-    Places over(Plot plot, Draws draws);
+    Places over(Ground ground, Draws draws);
 }

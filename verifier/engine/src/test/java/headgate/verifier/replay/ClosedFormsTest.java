@@ -11,7 +11,7 @@ import headgate.verifier.dispatch.EarliestDue;
 import headgate.verifier.dispatch.Jobs;
 import headgate.verifier.evidence.Evidence;
 import headgate.verifier.stand.GeneratedStand;
-import headgate.verifier.stand.Plot;
+import headgate.verifier.stand.Ground;
 import headgate.verifier.stand.RandomWeeds;
 import headgate.verifier.stand.SizeLaw;
 import java.io.IOException;
@@ -113,7 +113,7 @@ class ClosedFormsTest {
     private static Iterable<Plant> weeds(double perSecond, int number, Law law, long seed) {
         double width = 0.01;
         GeneratedStand even = new GeneratedStand(
-                new Plot(number * SPEED / perSecond, -width / 2, width / 2),
+                new Ground(number * SPEED / perSecond, -width / 2, width / 2),
                 Optional.empty(),
                 List.of(new GeneratedStand.Weeds(
                         new RandomWeeds(perSecond / SPEED / width),
@@ -257,7 +257,7 @@ class ClosedFormsTest {
         public String toString() {
             return String.format(
                     Locale.ROOT,
-                    "%s, load %s, %d arms, patience %s",
+                    "%s, load %s, arms %d, patience %s",
                     law.name().toLowerCase(Locale.ROOT).replace('_', '-'),
                     load,
                     arms,

@@ -2,6 +2,7 @@ package headgate.verifier.stand;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import headgate.api.vocabulary.PlantClass;
@@ -26,13 +27,15 @@ import org.junit.jupiter.api.Test;
 
 class GeneratedStandTest {
 
-    private static final Plot PLOT = new Plot(50, -1.8, 1.8);
+    private static final Ground GROUND = new Ground(50, -1.8, 1.8);
 
     private static GeneratedStand mixed(long seed) {
         return new GeneratedStand(
-                PLOT,
-                Optional.of(new GeneratedStand.Crop(
+                GROUND,
+                Optional.of(new GeneratedStand.Sown(
                         new SownRows(8, 0.45, 0.3, 0.02, 0.01, 0.01, 0.03),
+                        Plant.CROP,
+                        SizeLaw.UNKNOWN,
                         SizeLaw.always(0.13),
                         SizeLaw.always(0.18))),
                 List.of(
@@ -117,7 +120,7 @@ class GeneratedStandTest {
     void aLongerPlotBeginsLikeAShorterOne() {
         GeneratedStand shorter = mixed(3);
         List<Plant> longer = plants(new GeneratedStand(
-                new Plot(80, PLOT.right(), PLOT.left()), shorter.crop(), shorter.weeds(), shorter.seed()));
+                new Ground(80, GROUND.right(), GROUND.left()), shorter.sown(), shorter.weeds(), shorter.seed()));
         List<Plant> plants = plants(shorter);
 
         // A plant whose step or quadrat is cut off by the shorter plot's end may be missing at the very end only.
@@ -129,7 +132,7 @@ class GeneratedStandTest {
     @Test
     void moreRowsLeaveTheWeedsAsTheyAre() {
         GeneratedStand one = mixed(4);
-        GeneratedStand other = new GeneratedStand(PLOT, Optional.empty(), one.weeds(), 4);
+        GeneratedStand other = new GeneratedStand(GROUND, Optional.empty(), one.weeds(), 4);
 
         assertThat(plants(one).stream().filter(p -> !p.isCrop())).containsExactlyElementsOf(plants(other));
     }
@@ -137,7 +140,7 @@ class GeneratedStandTest {
     @Test
     void classesAndSizesFollowTheirLaws() {
         List<Plant> plants = plants(new GeneratedStand(
-                new Plot(1000, -1.8, 1.8), Optional.empty(), List.of(weeds(new RandomWeeds(10))), 6));
+                new Ground(1000, -1.8, 1.8), Optional.empty(), List.of(weeds(new RandomWeeds(10))), 6));
 
         int n = plants.size();
         assertThat(n).isCloseTo(36_000, within(4 * 190));
@@ -155,7 +158,7 @@ class GeneratedStandTest {
 
     @Test
     void anEndedStandHasNoNext() {
-        Iterator<Plant> empty = new GeneratedStand(PLOT, Optional.empty(), List.of(), 1).iterator();
+        Iterator<Plant> empty = new GeneratedStand(GROUND, Optional.empty(), List.of(), 1).iterator();
 
         assertThat(empty.hasNext()).isFalse();
         assertThatThrownBy(empty::next).isInstanceOf(NoSuchElementException.class);
@@ -200,6 +203,25 @@ class GeneratedStandTest {
     }
 
     @Test
+    void aPlanThatPlantsSaysWhereThePlugsGo() {
+        CropPlan plan = Cases.plantingPlan();
+
+        List<Plant> places = plants(PlannedStand.of(plan, 40, 8));
+
+        // 4 rows of 0.5 m with a place each 0.4 m, the first one in the middle of its step.
+        assertThat(places).hasSize(4 * 100);
+        assertThat(places).allMatch(p -> p.kind().equals(PlantClass.PLUG) && p.stem() == 0.03 && p.height() == 0.08);
+        assertThat(places.subList(0, 5))
+                .extracting(p -> p.position().x(), p -> p.position().y())
+                .containsExactly(
+                        tuple(200_000L, -750_000L),
+                        tuple(200_000L, -250_000L),
+                        tuple(200_000L, 250_000L),
+                        tuple(200_000L, 750_000L),
+                        tuple(600_000L, -750_000L));
+    }
+
+    @Test
     void aPlansClumpsAreClumps() {
         CropPlan plan = plan();
         CropPlan.Weeds random = plan.weeds().orElseThrow();
@@ -235,8 +257,8 @@ class GeneratedStandTest {
 
     @Test
     void whatIsNoStandIsRefused() {
-        assertThatThrownBy(() -> new Plot(0, -1, 1)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new Plot(10, 1, 1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Ground(0, -1, 1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Ground(10, 1, 1)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new RandomWeeds(-1))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("a density per square metre must be from 0.0 to 20000.0, not -1.0");

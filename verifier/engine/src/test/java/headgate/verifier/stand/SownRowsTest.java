@@ -16,8 +16,9 @@ class SownRowsTest {
 
     private static List<Plant> sow(SownRows rows, double length, long seed) {
         GeneratedStand stand = new GeneratedStand(
-                new Plot(length, -rows.width() / 2, rows.width() / 2),
-                Optional.of(new GeneratedStand.Crop(rows, SizeLaw.always(0.1), SizeLaw.always(0.2))),
+                new Ground(length, -rows.width() / 2, rows.width() / 2),
+                Optional.of(new GeneratedStand.Sown(
+                        rows, Plant.CROP, SizeLaw.UNKNOWN, SizeLaw.always(0.1), SizeLaw.always(0.2))),
                 List.of(),
                 seed);
         List<Plant> plants = new ArrayList<>();
@@ -69,7 +70,7 @@ class SownRowsTest {
         "38, 6, 27512",
         "38, 14, 11791"
     })
-    void anAcreHoldsAsManyPlantsAsATableSays(double rowInches, double plantInches, long plants) {
+    void anAcreHoldsAsManyPlantsAsATableSays(double rowInches, double plantInches, double plants) {
         double acre = 4046.8564224;
         double inch = 0.0254;
 

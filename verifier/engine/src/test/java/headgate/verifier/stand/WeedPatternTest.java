@@ -18,24 +18,24 @@ class WeedPatternTest {
 
     private static final double STANDARD_ERRORS = 4;
 
-    private static List<Places.Place> draw(WeedPattern pattern, Plot plot, long seed) {
-        Places places = pattern.over(plot, new Draws(seed));
+    private static List<Places.Place> draw(WeedPattern pattern, Ground ground, long seed) {
+        Places places = pattern.over(ground, new Draws(seed));
         List<Places.Place> all = new ArrayList<>();
         for (Places.Place next = places.next(); next != null; next = places.next()) {
             all.add(next);
         }
         assertThat(all).isSortedAccordingTo((a, b) -> Double.compare(a.x(), b.x()));
-        assertThat(all).allMatch(p -> plot.contains(p.x(), p.y()));
+        assertThat(all).allMatch(p -> ground.contains(p.x(), p.y()));
         return all;
     }
 
-    private static int[] counts(List<Places.Place> places, Plot plot, double side) {
-        int along = (int) Math.round(plot.length() / side);
-        int across = (int) Math.round(plot.width() / side);
+    private static int[] counts(List<Places.Place> places, Ground ground, double side) {
+        int along = (int) Math.round(ground.length() / side);
+        int across = (int) Math.round(ground.width() / side);
         int[] counts = new int[along * across];
         for (Places.Place place : places) {
             int i = (int) (place.x() / side);
-            int j = (int) ((place.y() - plot.right()) / side);
+            int j = (int) ((place.y() - ground.right()) / side);
             counts[i * across + j]++;
         }
         return counts;
@@ -71,10 +71,10 @@ class WeedPatternTest {
     @ParameterizedTest
     @CsvSource({"10, 0.5", "1, 1", "190.5, 0.25"})
     void randomWeedsHavePoissonCounts(double density, double side) {
-        Plot plot = new Plot(200 * side, -100 * side, 100 * side);
+        Ground ground = new Ground(200 * side, -100 * side, 100 * side);
         double mean = density * side * side;
 
-        int[] counts = counts(draw(new RandomWeeds(density), plot, 7), plot, side);
+        int[] counts = counts(draw(new RandomWeeds(density), ground, 7), ground, side);
 
         int n = counts.length;
         assertThat(n).isEqualTo(40_000);
@@ -94,10 +94,10 @@ class WeedPatternTest {
     @CsvSource({"4, 2, 1, 12, 0.111111", "1, 0.5, 1, 3, 0.577350", "16, 2, 0.5, 12, 0.111111"})
     void quadratWeedsHaveNegativeBinomialCounts(
             double density, double dispersion, double side, double variance, double empty) {
-        Plot plot = new Plot(200 * side, -100 * side, 100 * side);
+        Ground ground = new Ground(200 * side, -100 * side, 100 * side);
         double mean = density * side * side;
 
-        int[] counts = counts(draw(new QuadratWeeds(density, dispersion, side), plot, 11), plot, side);
+        int[] counts = counts(draw(new QuadratWeeds(density, dispersion, side), ground, 11), ground, side);
 
         int n = counts.length;
         double p = dispersion / (dispersion + mean);
@@ -119,16 +119,16 @@ class WeedPatternTest {
     @ParameterizedTest
     @CsvSource({"0.25, 1.626668", "0.5, 9.995280", "1, 49.352828"})
     void clumpedWeedsHaveTheVarianceOfAThomasProcess(double side, double variance) {
-        Plot plot = new Plot(40, -5, 5);
+        Ground ground = new Ground(40, -5, 5);
         WeedPattern pattern = new ClumpedWeeds(10, 5, 0.1);
         double mean = 10 * side * side;
 
         double[] means = new double[60];
         double[] spreads = new double[60];
         for (int seed = 0; seed < means.length; seed++) {
-            List<Places.Place> places = draw(pattern, plot, seed);
-            means[seed] = places.size() / plot.area();
-            spreads[seed] = spread(counts(places, plot, side), mean);
+            List<Places.Place> places = draw(pattern, ground, seed);
+            means[seed] = places.size() / ground.area();
+            spreads[seed] = spread(counts(places, ground, side), mean);
         }
 
         assertThat(standardError(spreads)).as("sharp enough to tell").isLessThan(0.03 * variance);
@@ -144,28 +144,28 @@ class WeedPatternTest {
     @ParameterizedTest
     @CsvSource({"0.05, 0.038147", "0.1, 0.142016", "0.2, 0.441724", "0.5, 1.284433"})
     void clumpedWeedsHaveTheNeighboursOfAThomasProcess(double radius, double expected) {
-        Plot plot = new Plot(40, -5, 5);
+        Ground ground = new Ground(40, -5, 5);
         WeedPattern pattern = new ClumpedWeeds(10, 5, 0.1);
 
         double[] found = new double[60];
         for (int seed = 0; seed < found.length; seed++) {
-            double inner = (plot.length() - 2 * radius) * (plot.width() - 2 * radius);
-            found[seed] = neighbours(draw(pattern, plot, 1000 + seed), plot, radius) / (100 * inner);
+            double inner = (ground.length() - 2 * radius) * (ground.width() - 2 * radius);
+            found[seed] = neighbours(draw(pattern, ground, 1000 + seed), ground, radius) / (100 * inner);
         }
 
         assertThat(standardError(found)).as("sharp enough to tell").isLessThan(0.03 * expected);
         assertThat(mean(found)).isCloseTo(expected, within(STANDARD_ERRORS * standardError(found)));
     }
 
-    private static long neighbours(List<Places.Place> places, Plot plot, double radius) {
+    private static long neighbours(List<Places.Place> places, Ground ground, double radius) {
         long pairs = 0;
         int from = 0;
         for (int i = 0; i < places.size(); i++) {
             Places.Place one = places.get(i);
             if (one.x() < radius
-                    || one.x() >= plot.length() - radius
-                    || one.y() < plot.right() + radius
-                    || one.y() >= plot.left() - radius) {
+                    || one.x() >= ground.length() - radius
+                    || one.y() < ground.right() + radius
+                    || one.y() >= ground.left() - radius) {
                 continue;
             }
             while (places.get(from).x() < one.x() - radius) {
@@ -184,10 +184,10 @@ class WeedPatternTest {
     /** No edge thins a pattern out: a strip one clump wide along the right edge holds as many weeds as elsewhere. */
     @Test
     void clumpsReachInFromOutside() {
-        Plot plot = new Plot(40, -5, 5);
+        Ground ground = new Ground(40, -5, 5);
         double[] edges = new double[60];
         for (int seed = 0; seed < edges.length; seed++) {
-            edges[seed] = draw(new ClumpedWeeds(10, 5, 0.5), plot, 5000 + seed).stream()
+            edges[seed] = draw(new ClumpedWeeds(10, 5, 0.5), ground, 5000 + seed).stream()
                             .filter(p -> p.y() < -4.5 || p.x() < 0.5)
                             .count()
                     / (40 * 0.5 + 0.5 * 9.5);
@@ -199,10 +199,10 @@ class WeedPatternTest {
 
     @Test
     void noWeedsWhereTheDensityIsNought() {
-        Plot plot = new Plot(100, -1, 1);
+        Ground ground = new Ground(100, -1, 1);
 
-        assertThat(draw(new RandomWeeds(0), plot, 1)).isEmpty();
-        assertThat(draw(new ClumpedWeeds(0, 5, 0.1), plot, 1)).isEmpty();
-        assertThat(draw(new QuadratWeeds(0, 2, 1), plot, 1)).isEmpty();
+        assertThat(draw(new RandomWeeds(0), ground, 1)).isEmpty();
+        assertThat(draw(new ClumpedWeeds(0, 5, 0.1), ground, 1)).isEmpty();
+        assertThat(draw(new QuadratWeeds(0, 2, 1), ground, 1)).isEmpty();
     }
 }

@@ -9,7 +9,7 @@ import headgate.runtime.stand.Plant;
  * @param right y of its right edge, m
  * @param left y of its left edge, m
  */
-public record Plot(double length, double right, double left) {
+public record Ground(double length, double right, double left) {
 
     /** Longest plot, m: farther from the origin no plant of a stand file may be. */
     public static final double LONGEST = 10_000;
@@ -19,7 +19,7 @@ public record Plot(double length, double right, double left) {
      *
      * @throws IllegalArgumentException if it is no ground, or farther from the origin than {@link #LONGEST}
      */
-    public Plot {
+    public Ground {
         if (!(length > 0 && length <= LONGEST)) {
             throw new IllegalArgumentException("a plot is up to " + LONGEST + " m long, not " + length + " m");
         }
