@@ -81,14 +81,28 @@ public final class Occupied {
     }
 
     /**
-     * The convex hull of a region of tool points, as a volume that may be flat, a line or a point. It is for sums and
-     * distances; a flat one has no prisms.
+     * The hull of some regions of tool points, as a volume that may be flat, a line or a point: the convex hull seen from
+     * above, over all heights. It is for sums and distances; a flat one has no prisms.
      *
-     * @param region the region
-     * @return its hull
+     * @param regions the regions; at least one
+     * @return an upright prism that holds every straight way between two of their points; exact for one region
      */
-    public static Occupied hullOf(Reach region) {
-        return new Occupied(List.of(Piece.of(Ring.hull(region.corners()), region.height())));
+    public static Occupied hullOf(List<Reach> regions) {
+        List<Point> corners =
+                regions.stream().flatMap(r -> r.corners().stream()).toList();
+        Interval heights =
+                regions.stream().map(Reach::height).reduce(Interval::hull).orElseThrow();
+        return new Occupied(List.of(Piece.of(Ring.hull(corners), heights)));
+    }
+
+    /**
+     * A place, as a volume of one point.
+     *
+     * @param place the place
+     * @return the point; it has no prisms
+     */
+    public static Occupied at(Point3 place) {
+        return hullOf(List.of(Reach.at(place)));
     }
 
     /**

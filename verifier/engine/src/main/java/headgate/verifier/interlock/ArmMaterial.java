@@ -4,6 +4,7 @@ import headgate.api.shape.Body;
 import headgate.api.shape.Interval;
 import headgate.api.shape.Point3;
 import headgate.api.sheet.Posture;
+import headgate.api.sheet.Reach;
 import headgate.api.sheet.Transition;
 import headgate.api.vocabulary.PostureName;
 import headgate.verifier.geometry.Occupied;
@@ -11,6 +12,8 @@ import headgate.verifier.setup.ArmStance;
 import headgate.verifier.setup.LiftSweep;
 import headgate.verifier.setup.Station;
 import headgate.verifier.setup.StationSpace;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * An arm's material by how it moves, carriage frame. Over all postures of work together, which is an outer bound where one
@@ -19,7 +22,7 @@ import headgate.verifier.setup.StationSpace;
  * @param resting what it fills while it does not act: ready at any height from work to lifted, and parked
  * @param fixed what stands still while it acts, at any height of work
  * @param moving what moves with the tool point, for a tool point at the mount's origin, at any height of work
- * @param reach where the tool point can be, seen from the mount: the hull of each posture's region
+ * @param reach where the tool point can be, seen from the mount, on its ways between postures too: the hull of all regions
  * @param ready the ready tool point, seen from the mount
  */
 record ArmMaterial(Occupied resting, Occupied fixed, Occupied moving, Occupied reach, Point3 ready) {
@@ -35,12 +38,12 @@ record ArmMaterial(Occupied resting, Occupied fixed, Occupied moving, Occupied r
     private static ArmMaterial working(Station station) {
         Occupied fixed = Occupied.of(station.arm().body());
         Occupied moving = Occupied.NOTHING;
-        Occupied reach = Occupied.NOTHING;
+        List<Reach> regions = new ArrayList<>();
         for (Posture posture : station.sheet().postures()) {
             if (!posture.name().equals(PostureName.STOWED)) {
                 fixed = fixed.and(turned(station, posture.fixed()));
                 moving = moving.and(turned(station, posture.moving())).and(turned(station, posture.carried()));
-                reach = reach.and(turned(station, Occupied.hullOf(posture.region())));
+                regions.add(posture.region());
             }
         }
         for (Transition transition : station.sheet().transitions()) {
@@ -53,7 +56,7 @@ record ArmMaterial(Occupied resting, Occupied fixed, Occupied moving, Occupied r
                 StationSpace.lifting(station).and(StationSpace.parked(station)),
                 LiftSweep.over(station.arm(), fixed.shifted(mount), heights).and(StationSpace.column(station)),
                 LiftSweep.over(station.arm(), moving.shifted(mount), heights),
-                reach,
+                turned(station, Occupied.hullOf(regions)),
                 station.turned() ? ready.turned() : ready);
     }
 

@@ -12,6 +12,7 @@ import headgate.api.sheet.Reach;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.function.LongFunction;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -143,28 +144,39 @@ class GapPropertiesTest {
             Occupied a = volume(random);
             Occupied b = volume(random);
             long required = random.nextLong(1, 80_000);
-            ForbiddenOffsets offsets = ForbiddenOffsets.alongY(a, b, required);
-            List<Long> probes = new ArrayList<>();
-            for (Interval forbidden : offsets.intervals()) {
-                for (long d = -2; d <= 2; d++) {
-                    probes.add(forbidden.least() + d);
-                    probes.add(forbidden.most() + d);
-                }
-            }
-            for (int k = 0; k < 20; k++) {
-                probes.add(random.nextLong(-900_000, 900_001));
-            }
-            probes.add(offsets.leastPitch());
-            probes.add(offsets.leastPitch() + random.nextLong(0, 500_000));
+            assertThatOffsetsAreThoseOfTheGap(
+                    random, ForbiddenOffsets.alongX(a, b, required), a, b, required, p -> new Point3(p, 0, 0));
+            assertThatOffsetsAreThoseOfTheGap(
+                    random, ForbiddenOffsets.alongY(a, b, required), a, b, required, p -> new Point3(0, p, 0));
+            assertThatOffsetsAreThoseOfTheGap(
+                    random, ForbiddenOffsets.alongZ(a, b, required), a, b, required, p -> new Point3(0, 0, p));
+        }
+    }
 
-            for (long p : probes) {
-                boolean holds = Gap.between(a, b.shifted(new Point3(0, p, 0)))
-                        .orElseThrow()
-                        .isAtLeast(required);
-                assertThat(offsets.allows(p))
-                        .as("seed %s, round %s, offset %s um", seed, i, p)
-                        .isEqualTo(holds);
+    private static void assertThatOffsetsAreThoseOfTheGap(
+            SplittableRandom random,
+            ForbiddenOffsets offsets,
+            Occupied a,
+            Occupied b,
+            long required,
+            LongFunction<Point3> along) {
+        List<Long> probes = new ArrayList<>();
+        for (Interval forbidden : offsets.intervals()) {
+            for (long d = -2; d <= 2; d++) {
+                probes.add(forbidden.least() + d);
+                probes.add(forbidden.most() + d);
             }
+        }
+        for (int k = 0; k < 20; k++) {
+            probes.add(random.nextLong(-900_000, 900_001));
+        }
+        probes.add(offsets.leastPitch());
+        probes.add(offsets.leastPitch() + random.nextLong(0, 500_000));
+
+        for (long p : probes) {
+            boolean holds =
+                    Gap.between(a, b.shifted(along.apply(p))).orElseThrow().isAtLeast(required);
+            assertThat(offsets.allows(p)).as("offset %s", along.apply(p)).isEqualTo(holds);
         }
     }
 

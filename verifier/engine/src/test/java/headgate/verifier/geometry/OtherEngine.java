@@ -15,13 +15,13 @@ import org.dyn4j.geometry.hull.GiftWrap;
  * Distances as dyn4j sees them (dyn4j.org, BSD licence; other authors, other methods: hull by gift wrapping, distance by
  * GJK). Lengths are doubles in micrometres, so that sums of corners are whole and its hulls are not spoilt by rounding.
  */
-final class OtherEngine {
+public final class OtherEngine {
 
     /** A convex prism of dyn4j, at a place. */
-    record Solid(Polygon plan, Transform at, double low, double high) {
+    public record Solid(Polygon plan, Transform at, double low, double high) {
 
         /** The hull of all sums of a corner of the part and one of each list: a sweep over a convex region. */
-        static Solid of(Part part, boolean turned, List<List<Point>> added, Interval rise) {
+        public static Solid of(Part part, boolean turned, List<List<Point>> added, Interval rise) {
             List<Vector2> sums = new ArrayList<>();
             for (Point p : part.corners()) {
                 sums.add(new Vector2((double) (turned ? -p.x() : p.x()), (double) (turned ? -p.y() : p.y())));
@@ -40,7 +40,7 @@ final class OtherEngine {
                             (part.height().most() + rise.most()));
         }
 
-        Solid movedTo(double x, double y, double z) {
+        public Solid movedTo(double x, double y, double z) {
             Transform moved = new Transform();
             moved.translate(x, y);
             return new Solid(plan, moved, low + z, high + z);
@@ -54,7 +54,7 @@ final class OtherEngine {
     }
 
     /** The least distance, micrometres; 0 if two solids meet. */
-    static double distance(List<Solid> as, List<Solid> bs) {
+    public static double distance(List<Solid> as, List<Solid> bs) {
         double least = Double.POSITIVE_INFINITY;
         for (Solid a : as) {
             for (Solid b : bs) {

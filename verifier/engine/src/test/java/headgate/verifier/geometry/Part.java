@@ -5,4 +5,4 @@ import headgate.api.shape.Point;
 import java.util.List;
 
 /** A convex part of a random body as its maker knows it: no code of ours cut it. */
-record Part(List<Point> corners, Interval height) {}
+public record Part(List<Point> corners, Interval height) {}

@@ -10,14 +10,14 @@ import java.util.List;
 import java.util.SplittableRandom;
 
 /** A body made at random together with convex parts that fill it exactly, for an engine of other authors. */
-record RandomBody(Body body, List<Part> parts) {
+public record RandomBody(Body body, List<Part> parts) {
 
-    static final RandomBody NOTHING = new RandomBody(Body.NONE, List.of());
+    public static final RandomBody NOTHING = new RandomBody(Body.NONE, List.of());
 
     /** An outline and convex corner lists that fill it. */
-    record Plan(Outline outline, List<List<Point>> convexParts) {}
+    public record Plan(Outline outline, List<List<Point>> convexParts) {}
 
-    static RandomBody of(SplittableRandom random, boolean convexOnly, int prisms) {
+    public static RandomBody of(SplittableRandom random, boolean convexOnly, int prisms) {
         List<Prism> made = new ArrayList<>();
         List<Part> parts = new ArrayList<>();
         for (int i = 0; i < prisms; i++) {
@@ -30,7 +30,7 @@ record RandomBody(Body body, List<Part> parts) {
         return new RandomBody(Body.of(made), parts);
     }
 
-    static Plan plan(SplittableRandom random, boolean convexOnly) {
+    public static Plan plan(SplittableRandom random, boolean convexOnly) {
         long x = random.nextLong(-150_000, 150_001);
         long y = random.nextLong(-150_000, 150_001);
         if (convexOnly) {

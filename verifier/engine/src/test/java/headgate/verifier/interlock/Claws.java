@@ -22,10 +22,19 @@ public final class Claws {
 
     private Claws() {}
 
-    /** {@return the case: four arms, of which the two on each beam need an interlock} */
+    /** {@return a weeding case: four arms, of which the two on each beam need an interlock} */
     public static Cases cases() {
-        return Cases.weeding()
-                .sheet(b -> b.forces(
+        return on(Cases.weeding());
+    }
+
+    /**
+     * Gives every arm such a head.
+     *
+     * @param cases the case
+     * @return the same case with them
+     */
+    public static Cases on(Cases cases) {
+        return cases.sheet(b -> b.forces(
                         Forces.rigid(Figure.assumed(0), Figure.assumed(0), Figure.assumed(0), Figure.assumed(0))))
                 .sheet(b -> postures(b, plate(0.30)))
                 .arms(a ->

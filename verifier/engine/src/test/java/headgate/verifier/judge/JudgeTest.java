@@ -12,8 +12,10 @@ import headgate.verifier.check.Outcome;
 import headgate.verifier.check.Rule;
 import headgate.verifier.check.RuleInfo;
 import headgate.verifier.check.Severity;
+import headgate.verifier.interlock.Claws;
 import headgate.verifier.remedy.SetRowsPerPass;
 import headgate.verifier.remedy.SetSpeed;
+import headgate.verifier.rules.RuleBook;
 import java.util.List;
 import java.util.function.BiFunction;
 import org.junit.jupiter.api.Test;
@@ -27,6 +29,37 @@ class JudgeTest {
         assertThat(judgement.verdict()).isEqualTo(Verdict.FITS_WITHIN_LIMITS);
         assertThat(judgement.limits().get(0).text())
                 .isEqualTo("arm a1 on lane 1: mount height over the ground at work from 390 mm to 560 mm");
+    }
+
+    @Test
+    void interlocksAreLimits() {
+        Judgement judgement = new Judge(List.of(rule("plan.a", Outcome.PASS)))
+                .judge(Claws.cases().build());
+
+        assertThat(judgement.verdict()).isEqualTo(Verdict.FITS_WITHIN_LIMITS);
+        assertThat(judgement.limits()).extracting(Limit::subject).endsWith("arms a1 and a3", "arms a2 and a4");
+        assertThat(judgement.limits().get(4).text())
+                .isEqualTo(
+                        "arms a1 and a3, each tool point seen from its own mount: while both act, the tool point of arm a3"
+                                + " less the tool point of arm a1 stays out of x -78 mm to 78 mm, y -580.1 mm to -562 mm, z -258 mm to"
+                                + " 258 mm");
+    }
+
+    @Test
+    void theWholeBookLetsArmsTakeTurnsOnlyWhereTheyKeepThePace() {
+        Judge book = new Judge(RuleBook.all());
+
+        assertThat(failing(book.judge(Claws.cases().build()))).isEmpty();
+        assertThat(failing(book.judge(Claws.on(Cases.planting()).build()))).containsExactly("throughput.pace");
+    }
+
+    private static List<String> failing(Judgement judgement) {
+        return judgement.findings().stream()
+                .map(JudgedFinding::finding)
+                .filter(Finding::breaksFit)
+                .map(f -> f.rule().id())
+                .distinct()
+                .toList();
     }
 
     @Test

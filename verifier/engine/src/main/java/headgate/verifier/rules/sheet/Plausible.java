@@ -5,7 +5,6 @@ import headgate.api.shape.Point3;
 import headgate.api.sheet.HeadSheet;
 import headgate.api.sheet.MassPoint;
 import headgate.api.sheet.Posture;
-import headgate.api.sheet.Reach;
 import headgate.api.vocabulary.PostureName;
 import headgate.verifier.check.Case;
 import headgate.verifier.check.Comparison;
@@ -157,7 +156,7 @@ public final class Plausible implements Rule {
         if (postures.isEmpty()) {
             return Finding.notApplicable(INFO, label, "No posture has a body that moves with the tool point.");
         }
-        Occupied toolPoint = Occupied.hullOf(Reach.at(Point3.ORIGIN));
+        Occupied toolPoint = Occupied.at(Point3.ORIGIN);
         double farthest = -1;
         Posture worst = postures.get(0);
         for (Posture posture : postures) {

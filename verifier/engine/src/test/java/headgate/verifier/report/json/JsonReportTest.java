@@ -16,6 +16,7 @@ import headgate.verifier.check.Outcome;
 import headgate.verifier.check.Rule;
 import headgate.verifier.check.RuleInfo;
 import headgate.verifier.check.Severity;
+import headgate.verifier.interlock.Claws;
 import headgate.verifier.report.Judgements;
 import headgate.verifier.report.Report;
 import java.io.IOException;
@@ -36,6 +37,22 @@ class JsonReportTest {
     @Test
     void theReportKeepsToItsPublishedSchema() throws IOException {
         assertThat(errors(MAPPER.readTree(json))).isEmpty();
+    }
+
+    @Test
+    void anInterlockIsALimitWithItsZones() throws IOException {
+        RuleInfo info = Judgements.info("plan.none", "Nothing", Severity.ERROR);
+        Rule passes = Judgements.rule(
+                info, c -> List.of(Finding.of(info, "x").examined(1).end(Outcome.PASS, "nothing fails")));
+
+        JsonNode tree = MAPPER.readTree(
+                JsonReport.of(Judgements.report(Judgements.judge(Claws.cases().build(), List.of(passes)))));
+
+        assertThat(errors(tree)).isEmpty();
+        JsonNode interlock = tree.at("/limits/4/interlock");
+        assertThat(interlock.get("first").asText()).isEqualTo("a1");
+        assertThat(interlock.at("/offsets/0/y/most").asDouble()).isEqualTo(-0.562);
+        assertThat(interlock.get("neverTogether").asBoolean()).isFalse();
     }
 
     @Test

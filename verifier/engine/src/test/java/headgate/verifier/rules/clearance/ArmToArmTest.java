@@ -13,16 +13,24 @@ import headgate.api.sheet.HeadSheet;
 import headgate.api.sheet.Posture;
 import headgate.api.sheet.Reach;
 import headgate.api.vocabulary.PostureName;
+import headgate.runtime.answers.HeadFault;
+import headgate.runtime.answers.HeadStage;
+import headgate.runtime.answers.RowAnswer;
 import headgate.runtime.carriage.Arm;
 import headgate.runtime.cropplan.CropPlan;
 import headgate.verifier.check.Case;
 import headgate.verifier.check.Cases;
 import headgate.verifier.check.Dimension;
 import headgate.verifier.check.Edit;
+import headgate.verifier.check.FakeHead;
 import headgate.verifier.check.Finding;
 import headgate.verifier.check.NeverFinds;
 import headgate.verifier.check.Outcome;
 import headgate.verifier.check.Term;
+import headgate.verifier.interlock.Claws;
+import headgate.verifier.setup.RunOut;
+import headgate.verifier.setup.Setup;
+import headgate.verifier.setup.Station;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
@@ -181,6 +189,156 @@ class ArmToArmTest {
                 .build();
 
         assertThat(measured(check(subject))).isEqualTo(0.430);
+    }
+
+    @Test
+    void passesWithACautionForEachPairThatAnInterlockKeepsApart() {
+        // Both claws out leave 20 mm; ready, or one out and one ready, 310 mm and more.
+        List<Finding> findings = new ArmToArm().check(Claws.cases().build());
+
+        assertThat(findings)
+                .extracting(Finding::outcome)
+                .containsExactly(Outcome.PASS, Outcome.CAUTION, Outcome.CAUTION);
+        assertThat(measured(findings.get(0))).isGreaterThan(limit(findings.get(0)));
+        assertThat(findings.get(1).subject()).isEqualTo("arm a1 at work and arm a3 at work");
+        assertThat(measured(findings.get(1))).isEqualTo(0.020);
+        assertThat(findings.get(1).message())
+                .endsWith("An interlock keeps the two apart: one zone that their tool points stay out of.");
+    }
+
+    @Test
+    void failsWhereThePolicyAllowsNoInterlock() {
+        Finding finding =
+                check(Claws.cases().policy(p -> Cases.withArmsInTurn(p, 1)).build());
+
+        assertThat(finding.outcome()).isEqualTo(Outcome.FAIL);
+        assertThat(measured(finding)).isEqualTo(0.020);
+    }
+
+    @Test
+    void aContinuousHeadCannotWait() {
+        Finding finding = check(Claws.cases()
+                .run(sheet -> Cases.answering(FakeHead.continuous(
+                        sheet, task -> new RowAnswer.Failed(new HeadFault.WrongKind(HeadStage.ENGAGE)))))
+                .build());
+
+        assertThat(finding.outcome()).isEqualTo(Outcome.FAIL);
+    }
+
+    @Test
+    void failsWhereAParkedHeadIsInTheWayOfOneThatWorksAndProposesAHigherLift() {
+        // At work 600 mm stand out at +y, stowed 600 mm at -y: neighbours 1000 mm apart overlap seen from above. The
+        // lift
+        // ends at 600 mm, so what is parked hangs down to 450 mm, and what works stands up to 560 mm.
+        Case low = folding(0.60);
+        Finding finding = check(low);
+
+        assertThat(finding.outcome()).isEqualTo(Outcome.FAIL);
+        assertThat(finding.subject()).isEqualTo("arm a1 at work and arm a3 parked");
+        assertThat(measured(finding)).isZero();
+        // 560 + 38 + 150 = 748 mm.
+        Edit higher = finding.proposals().get(0);
+        assertThat(higher.text()).isEqualTo("lift arm a3 up to 748 mm, arm a4 up to 748 mm");
+        assertThat(check(higher.apply(low)).outcome()).isEqualTo(Outcome.PASS);
+        assertThat(check(folding(0.747)).outcome()).isEqualTo(Outcome.FAIL);
+    }
+
+    private static Case folding(double top) {
+        Body left = Body.of(Prism.box(-0.05, 0.45, -0.15, 0.60, -0.15, 0.0));
+        Body right = Body.of(Prism.box(-0.05, 0.45, -0.60, 0.15, -0.15, 0.0));
+        return Cases.weeding()
+                .sheet(b -> b.forces(NO_FORCE))
+                .arms(a -> a.withLift(Interval.ofMetres(0.35, top))
+                        .withShift(Interval.at((a.shift().least() + a.shift().most()) / 2)))
+                .sheet(b -> {
+                    HeadSheet sheet = b.build();
+                    return sheet.toBuilder()
+                            .postures(sheet.postures().stream()
+                                    .map(p -> p.name().equals(PostureName.STOWED)
+                                            ? Cases.posture(p.name(), right, p.moving(), p.region())
+                                            : p.name().equals(PostureName.WORK)
+                                                    ? Cases.posture(p.name(), left, p.moving(), p.region())
+                                                    : p)
+                                    .toList());
+                })
+                .build();
+    }
+
+    @Test
+    void showsThatSideShiftsAreLockedAndHowFarALiftMayRunOn() {
+        // Ready, 500 mm stand out at +y: the tightest is a1 lifting and a3 at work or lifting, 350 mm.
+        Body wings = Body.of(Prism.box(-0.05, 0.45, -0.15, 0.5, -0.15, 0.0));
+        Finding finding = check(Cases.weeding()
+                .sheet(b -> b.forces(NO_FORCE))
+                .sheet(b -> {
+                    HeadSheet sheet = b.build();
+                    return sheet.toBuilder()
+                            .postures(sheet.postures().stream()
+                                    .map(p -> p.name().equals(PostureName.READY)
+                                            ? Cases.posture(p.name(), wings, p.moving(), p.region())
+                                            : p)
+                                    .toList());
+                })
+                .build());
+
+        assertThat(finding.terms())
+                .contains(
+                        Term.of("overshoot of the side shift of arm a1, locked", 0.0, Dimension.LENGTH),
+                        Term.of("overshoot of the side shift of arm a3, locked", 0.0, Dimension.LENGTH));
+        // 0.2 m/s x 0.2 s + 0.2² / (2 x 1) = 40 + 20 mm, and 1 mm of overshoot.
+        RunOut runOut = RunOut.of(new Arm.AxisMotion(0.2, 1.0, 1.0, 0.001), 0.2);
+        assertThat(runOut.stopping()).isCloseTo(0.060, within(1e-12));
+        assertThat(runOut.total()).isCloseTo(0.061, within(1e-12));
+    }
+
+    @Test
+    void aLoweringArmMayRunOnByItsOvershootAndStoppingDistance() {
+        Station station = Setup.of(Cases.weeding().build()).stations().get(0);
+
+        // Work begins at 390 mm; 61 mm below that is under the lift's own end at 350 mm, where its overshoot of 1 mm
+        // counts.
+        assertThat(station.workHeights()).isEqualTo(Interval.ofMetres(0.390, 0.560));
+        assertThat(station.heights()).isEqualTo(Interval.ofMetres(0.349, 0.951));
+
+        Station deep = Setup.of(Cases.weeding()
+                        .arms(a -> a.withLift(Interval.ofMetres(0.10, 0.95)))
+                        .build())
+                .stations()
+                .get(0);
+        assertThat(deep.heights()).isEqualTo(Interval.ofMetres(0.329, 0.951));
+    }
+
+    @Test
+    void anArmsColumnCountsAsItsMaterial() {
+        // A column 300 mm wide to either side over a2's beam is nearer to nobody; one of a3 that reaches forward to a1
+        // is: 1000
+        // - 600 - 150 = 250 mm.
+        Finding finding = check(Cases.weeding()
+                .sheet(b -> b.forces(NO_FORCE))
+                .arms(a -> a.id().equals("a3") ? withColumn(a) : a)
+                .build());
+
+        assertThat(measured(finding)).isEqualTo(0.250);
+    }
+
+    private static Arm withColumn(Arm a) {
+        return new Arm(
+                a.id(),
+                a.beam(),
+                Interval.at(250_000),
+                a.lift(),
+                a.shiftMotion(),
+                a.liftMotion(),
+                a.tolerance(),
+                a.payload(),
+                a.plate(),
+                a.connectors(),
+                a.supply(),
+                a.body(),
+                Body.of(Prism.box(-0.05, 0.05, -0.60, 0.10, 0.3, 1.5)),
+                a.liftPath(),
+                a.following(),
+                a.plateNormal());
     }
 
     @Test

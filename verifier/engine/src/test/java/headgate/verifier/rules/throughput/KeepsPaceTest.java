@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import headgate.api.answer.Action;
+import headgate.api.shape.Body;
 import headgate.api.shape.Interval;
+import headgate.api.shape.Prism;
 import headgate.api.vocabulary.Operation;
 import headgate.runtime.cropplan.CropPlan;
 import headgate.verifier.check.Case;
@@ -12,6 +14,7 @@ import headgate.verifier.check.Cases;
 import headgate.verifier.check.Edit;
 import headgate.verifier.check.Finding;
 import headgate.verifier.check.Outcome;
+import headgate.verifier.interlock.Claws;
 import headgate.verifier.remedy.SetSpeed;
 import java.util.List;
 import java.util.Objects;
@@ -134,6 +137,98 @@ class KeepsPaceTest {
 
         assertThat(two.subject()).isEqualTo(one.subject() + ", on 2 lanes");
         assertThat(asked(two)).isEqualTo(2 * asked(one));
+    }
+
+    @Test
+    void armsThatWaitForOneAnotherShareTheTime() {
+        List<Finding> findings = new KeepsPace().check(Claws.cases().build());
+
+        assertThat(findings)
+                .extracting(Finding::subject)
+                .containsExactly(
+                        "head test-head 1.0.0 on arm a1, in turn with arm a3",
+                        "head test-head 1.0.0 on arm a2, in turn with arm a4",
+                        "head test-head 1.0.0 on arm a3, in turn with arm a1",
+                        "head test-head 1.0.0 on arm a4, in turn with arm a2");
+        // One server for both: lambda is 0.16, rho 0.24 and H = e^(0.16 x 1.0).
+        double h = Math.exp(0.16);
+        assertThat(findings).allSatisfy(f -> {
+            assertThat(f.outcome()).isEqualTo(Outcome.PASS);
+            assertThat(f.comparison().orElseThrow().measured().value())
+                    .isCloseTo(0.95 * h / (1 + 0.24 * h), within(1e-9));
+            assertThat(f.terms())
+                    .filteredOn(t -> t.name().startsWith("time that the arms it takes turns with"))
+                    .singleElement()
+                    .satisfies(t -> assertThat(t.measure().value()).isCloseTo(0.12, within(1e-12)));
+        });
+    }
+
+    @Test
+    void failsWhereWaitingForATurnTakesTooLong() {
+        Finding finding = new KeepsPace()
+                .check(Claws.cases()
+                        .wanted(Operation.PULL_WEEDS, 0.2, 0.88, Optional.empty())
+                        .build())
+                .get(0);
+
+        assertThat(finding.outcome()).isEqualTo(Outcome.FAIL);
+        assertThat(finding.message()).endsWith("leave the reach while the arm is busy or waits for its turn.");
+        assertThat(finding.proposals()).isNotEmpty();
+    }
+
+    @Test
+    void plantersThatTakeTurnsNeedTheTimeOfAllOfThem() {
+        // A place passes every 0.4 / 0.2 = 2 s, and two actions in turn take 3 s: 0.4 / 3 = 0.133 m/s. Waiting 1.5 s
+        // and 0.5
+        // s in the ground are 0.4 m, of a reach of 0.3 m: 0.15 m/s.
+        Case planting = Claws.on(Cases.planting()).build();
+
+        List<Finding> findings = new KeepsPace().check(planting);
+
+        Finding rate = findings.get(0);
+        assertThat(rate.outcome()).isEqualTo(Outcome.FAIL);
+        assertThat(rate.message())
+                .isEqualTo(
+                        "Every 2 s a place for a plug passes (s / v), and one action, in turn with arm a3 takes up to 3 s.");
+        assertThat(findings.get(1).comparison().orElseThrow().measured().value())
+                .isCloseTo(0.4, within(1e-12));
+        Edit slower = rate.proposals().get(0);
+        assertThat(slower.text()).isEqualTo("drive at up to 0.133 m/s");
+        assertThat(new KeepsPace().check(slower.apply(planting)))
+                .extracting(Finding::outcome)
+                .containsOnly(Outcome.PASS);
+    }
+
+    @Test
+    void whatAnInterlockKeepsTheToolOffIsNotTreated() {
+        // A bar of the left neighbour, 330 mm to the left of the right arm, closes that one's reach beyond 330 - 238 =
+        // 92 mm,
+        // over its whole length: 8 of the 200 mm of the band, 4 %.
+        Body post = Body.of(
+                Prism.box(-0.05, 0.45, -0.30, 0.25, -0.15, 0.0), Prism.box(0.05, 0.45, -0.67, -0.29, -0.2, -0.1));
+        List<Finding> findings = new KeepsPace()
+                .check(Claws.cases().sheet(b -> Claws.postures(b, post)).build());
+
+        Finding right = findings.get(0);
+        assertThat(right.terms())
+                .filteredOn(t -> t.name().equals("of the band, kept off by an interlock"))
+                .singleElement()
+                .satisfies(t -> assertThat(t.measure().value()).isCloseTo(0.04, within(0.011)));
+    }
+
+    @Test
+    void failsWhereAnInterlockKeepsTheToolOffThePlacesOfPlugs() {
+        Body post = Body.of(
+                Prism.box(-0.05, 0.45, -0.30, 0.15, -0.15, 0.0), Prism.box(0.35, 0.45, -0.77, -0.29, -0.2, -0.1));
+
+        List<Finding> findings = new KeepsPace()
+                .check(Claws.on(Cases.planting())
+                        .sheet(b -> Claws.postures(b, post))
+                        .build());
+
+        assertThat(findings.get(0).outcome()).isEqualTo(Outcome.FAIL);
+        assertThat(findings.get(0).message())
+                .isEqualTo("An interlock keeps the tool off the places of plugs on 1 of 1 lanes.");
     }
 
     private static Case narrow(int rows) {
