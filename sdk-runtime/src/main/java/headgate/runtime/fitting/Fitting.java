@@ -32,12 +32,34 @@ public record Fitting(
     }
 
     /**
+     * Changes which arms carry which head.
+     *
+     * @param changed the arms that carry a head
+     * @return the same fitting with them
+     */
+    public Fitting withArms(List<Place> changed) {
+        return new Fitting(name, carriage, cropPlan, policy, heads, changed, spacings);
+    }
+
+    /**
      * A head that the fitting uses.
      *
      * @param id what the fitting calls it
      * @param file the file of its package
+     * @param count how many of it are at hand; empty if there is one for every arm
      */
-    public record Head(String id, String file) {}
+    public record Head(String id, String file, Optional<Integer> count) {
+
+        /**
+         * A head of which there are enough.
+         *
+         * @param id what the fitting calls it
+         * @param file the file of its package
+         */
+        public Head(String id, String file) {
+            this(id, file, Optional.empty());
+        }
+    }
 
     /**
      * An arm that carries a head.
@@ -47,12 +69,26 @@ public record Fitting(
      * @param turned true if it is turned by 180 degrees about the vertical axis
      * @param waits true if it waits lifted
      * @param lanes the lanes that it serves, from 1 at the right-hand side; none if that is left to the program
+     * @param shares true if arms of other beams that say so too may serve the same lanes
      */
-    public record Place(String arm, String head, boolean turned, boolean waits, List<Integer> lanes) {
+    public record Place(String arm, String head, boolean turned, boolean waits, List<Integer> lanes, boolean shares) {
 
         /** Copies the list. */
         public Place {
             lanes = List.copyOf(lanes);
+        }
+
+        /**
+         * An arm that shares its lanes with nobody.
+         *
+         * @param arm the arm's id
+         * @param head what the fitting calls the head
+         * @param turned true if it is turned by 180 degrees about the vertical axis
+         * @param waits true if it waits lifted
+         * @param lanes the lanes that it serves; none if that is left to the program
+         */
+        public Place(String arm, String head, boolean turned, boolean waits, List<Integer> lanes) {
+            this(arm, head, turned, waits, lanes, false);
         }
     }
 }

@@ -21,6 +21,10 @@ final class FittingForm {
     private static final ObjectForm HEAD = ObjectForm.of("a head", "A head that the fitting uses.")
             .required("id", Forms.id("gripper"), "What this file calls it; arms refer to it.")
             .required("package", file("../heads/gripper.jar"), "The file of its package, relative to this file.")
+            .optional(
+                    "count",
+                    new CountForm(1, 200, 4),
+                    "How many of it are at hand. Left out, there is one for every arm.")
             .build();
 
     private static final ObjectForm ARM = ObjectForm.of("an arm", "An arm that carries a head.")
@@ -38,6 +42,19 @@ final class FittingForm {
                     "lanes",
                     LANES,
                     "The lanes that it serves, from 1 at the right-hand side. Left out, that is left to the program.")
+            .optional(
+                    "shares",
+                    new FlagForm(true),
+                    "True if an arm of another beam that says so too serves the same lanes. Left out, its lanes are its own.")
+            .rule(List.of("shares"), (fields, complaint) -> {
+                if (fields.flagOr("shares", false) && !fields.has("lanes")) {
+                    complaint.at(
+                            fields.node("shares"),
+                            "an arm that shares lanes, without lanes",
+                            "the lanes that it shares",
+                            "add lanes, or leave shares out");
+                }
+            })
             .rule(List.of("waits", "lanes"), (fields, complaint) -> {
                 if (fields.flagOr("waits", false) && !fields.items("lanes").isEmpty()) {
                     complaint.at(
@@ -71,7 +88,7 @@ final class FittingForm {
             .required("cropPlan", file("celeriac-60-weeding.json"), "The crop plan's file, relative to this file.")
             .optional("policy", file("policy.json"), "The limits' file. Left out, the built-in limits hold.")
             .required("heads", Forms.list(HEAD, 1, 40), "The heads that it uses.")
-            .required("arms", Forms.list(ARM, 1, 200), "The arms that carry a head.")
+            .required("arms", Forms.list(ARM, 0, 200), "The arms that carry a head. A search may begin with none.")
             .optional(
                     "spacings",
                     Forms.list(Forms.between(Kind.LENGTH, "50 mm", "5 m", "500 mm"), 0, 50),

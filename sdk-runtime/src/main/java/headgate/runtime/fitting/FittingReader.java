@@ -6,6 +6,7 @@ import headgate.runtime.origin.InvalidFileException;
 import headgate.runtime.origin.Loaded;
 import headgate.runtime.text.SourceFile;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /** Reads fitting files. */
 public final class FittingReader {
@@ -44,7 +45,10 @@ public final class FittingReader {
                 file.text("cropPlan"),
                 file.textIfGiven("policy"),
                 file.objects("heads").stream()
-                        .map(h -> new Fitting.Head(h.text("id"), h.text("package")))
+                        .map(h -> new Fitting.Head(
+                                h.text("id"),
+                                h.text("package"),
+                                h.has("count") ? Optional.of(h.count("count")) : Optional.empty()))
                         .toList(),
                 file.objects("arms").stream()
                         .map(a -> new Fitting.Place(
@@ -52,7 +56,8 @@ public final class FittingReader {
                                 a.text("head"),
                                 a.flagOr("turned", false),
                                 a.flagOr("waits", false),
-                                a.counts("lanes")))
+                                a.counts("lanes"),
+                                a.flagOr("shares", false)))
                         .toList(),
                 file.sis("spacings"));
     }

@@ -22,14 +22,18 @@ public final class FittingWriter {
                 .text("policy", fitting.policy())
                 .objectsEvenIfNone(
                         "heads",
-                        fitting.heads().stream()
-                                .map(h -> new JsonText().text("id", h.id()).text("package", h.file()))
-                                .toList())
+                        fitting.heads().stream().map(FittingWriter::head).toList())
                 .objectsEvenIfNone(
                         "arms",
                         fitting.arms().stream().map(FittingWriter::place).toList())
                 .quantities("spacings", fitting.spacings(), Kind.LENGTH)
                 .toString();
+    }
+
+    private static JsonText head(Fitting.Head head) {
+        JsonText text = new JsonText().text("id", head.id()).text("package", head.file());
+        head.count().ifPresent(n -> text.count("count", n));
+        return text;
     }
 
     private static JsonText place(Fitting.Place place) {
@@ -40,6 +44,7 @@ public final class FittingWriter {
         if (place.waits()) {
             arm.flag("waits", true);
         }
-        return arm.counts("lanes", place.lanes());
+        arm.counts("lanes", place.lanes());
+        return place.shares() ? arm.flag("shares", true) : arm;
     }
 }

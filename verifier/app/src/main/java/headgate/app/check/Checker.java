@@ -3,6 +3,7 @@ package headgate.app.check;
 import headgate.app.console.Complaint;
 import headgate.app.console.RefusedInputException;
 import headgate.runtime.transcript.Transcript;
+import headgate.verifier.fitting.FittingSearch;
 import headgate.verifier.fitting.ServedSpacing;
 import headgate.verifier.report.Edition;
 import headgate.verifier.report.Report;
@@ -55,6 +56,28 @@ public final class Checker {
     }
 
     /**
+     * Searches which heads to put on the arms that a fitting does not name.
+     *
+     * @param file the fitting's file
+     * @param goal what is wanted most
+     * @return what was found; empty if no choice of the heads will do
+     * @throws RefusedInputException if a file cannot be used; it names every problem of every file
+     */
+    public static Optional<FitResult.Found> search(Path file, FittingSearch.Goal goal) {
+        return usable(FitSession.standard().search(file, goal)) instanceof FitResult.Found found
+                ? Optional.of(found)
+                : Optional.empty();
+    }
+
+    private static FitResult usable(FitResult result) {
+        if (result instanceof FitResult.Refused refused) {
+            throw new RefusedInputException(
+                    refused.problems().stream().map(Complaint::of).toList());
+        }
+        return result;
+    }
+
+    /**
      * Checks a whole fitting.
      *
      * @param file the fitting's file
@@ -62,11 +85,7 @@ public final class Checker {
      * @throws RefusedInputException if a file cannot be used; it names every problem of every file
      */
     public Fitted fit(Path file) {
-        FitResult result = FitSession.standard().fit(file);
-        if (result instanceof FitResult.Refused refused) {
-            throw new RefusedInputException(
-                    refused.problems().stream().map(Complaint::of).toList());
-        }
+        FitResult result = usable(FitSession.standard().fit(file));
         FitResult.Judged judged = (FitResult.Judged) result;
         List<Subject> subjects = new ArrayList<>();
         subjects.add(new Subject(

@@ -5,6 +5,7 @@ import headgate.app.check.Checker;
 import headgate.app.check.Fitted;
 import headgate.app.check.ReportFiles;
 import headgate.app.console.Console;
+import headgate.app.console.ExitCode;
 import headgate.app.output.ReportFolder;
 import headgate.verifier.report.json.JsonReport;
 import java.nio.charset.StandardCharsets;
@@ -41,6 +42,9 @@ final class FitCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "DIR", description = "Where the report goes: a new or empty folder.")
     private @Nullable Path out;
 
+    @Mixin
+    private FittingSearchOptions search = new FittingSearchOptions();
+
     FitCommand(Console console) {
         this.console = console;
     }
@@ -48,7 +52,11 @@ final class FitCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Optional<ReportFolder> folder = Optional.ofNullable(out).map(ReportFolder::at);
-        Fitted fitted = new Checker(BuildVersion.read()).fit(fitting);
+        Optional<Path> checkedFile = search.run(fitting, console, output.json);
+        if (checkedFile.isEmpty()) {
+            return ExitCode.REFUSED.number();
+        }
+        Fitted fitted = new Checker(BuildVersion.read()).fit(checkedFile.get());
         Checked checked = fitted.checked();
         SortedMap<String, byte[]> files = new TreeMap<>();
         if (folder.isPresent()) {

@@ -3,6 +3,7 @@ package headgate.verifier.assignment;
 import headgate.api.shape.Interval;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * One thing that a slider can do.
@@ -13,13 +14,35 @@ import java.util.Optional;
  * @param allowed where its mount may be set, micrometres; in ascending order, disjoint, closed, not empty
  * @param cover the set-points from which it covers all of its lanes, micrometres; empty if it covers nothing
  * @param preferred where it would be set if it were alone, micrometres
+ * @param item what it takes one of, an index into the problem's stock; empty if it takes nothing
  */
 public record Choice(
-        int stance, int firstLane, int lanes, List<Interval> allowed, Optional<Interval> cover, long preferred) {
+        int stance,
+        int firstLane,
+        int lanes,
+        List<Interval> allowed,
+        Optional<Interval> cover,
+        long preferred,
+        OptionalInt item) {
 
     /** Copies the list. */
     public Choice {
         allowed = List.copyOf(allowed);
+    }
+
+    /**
+     * A choice that takes nothing of the stock.
+     *
+     * @param stance what it fills meanwhile
+     * @param firstLane the first lane that it serves, from 0
+     * @param lanes how many lanes it serves
+     * @param allowed where its mount may be set, micrometres
+     * @param cover the set-points from which it covers all of its lanes, micrometres
+     * @param preferred where it would be set if it were alone, micrometres
+     */
+    public Choice(
+            int stance, int firstLane, int lanes, List<Interval> allowed, Optional<Interval> cover, long preferred) {
+        this(stance, firstLane, lanes, allowed, cover, preferred, OptionalInt.empty());
     }
 
     /**

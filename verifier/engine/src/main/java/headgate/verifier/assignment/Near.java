@@ -19,6 +19,12 @@ final class Near {
             }
         }
         return new Choice(
-                choice.stance(), choice.firstLane(), choice.lanes(), kept, choice.cover(), choice.preferred());
+                choice.stance(),
+                choice.firstLane(),
+                choice.lanes(),
+                kept,
+                choice.cover(),
+                choice.preferred(),
+                choice.item());
     }
 }

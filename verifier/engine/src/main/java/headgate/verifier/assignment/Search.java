@@ -24,6 +24,7 @@ final class Search {
     private final int mostLanes;
     private final Placement placement;
     private final int[] needs;
+    private final int[] stock;
     /** The lanes that each choice serves, as bits; 0 if it is not possible. */
     private final long[][] masks;
 
@@ -49,20 +50,25 @@ final class Search {
 
         private final int slider;
         private final int[] needs;
+        private final int[] stock;
 
-        Key(int slider, int[] needs) {
+        Key(int slider, int[] needs, int[] stock) {
             this.slider = slider;
             this.needs = needs.clone();
+            this.stock = stock.clone();
         }
 
         @Override
         public boolean equals(Object other) {
-            return other instanceof Key that && slider == that.slider && Arrays.equals(needs, that.needs);
+            return other instanceof Key that
+                    && slider == that.slider
+                    && Arrays.equals(needs, that.needs)
+                    && Arrays.equals(stock, that.stock);
         }
 
         @Override
         public int hashCode() {
-            return 31 * Arrays.hashCode(needs) + slider;
+            return 31 * (31 * Arrays.hashCode(needs) + Arrays.hashCode(stock)) + slider;
         }
     }
 
@@ -74,6 +80,8 @@ final class Search {
         this.placement = new Placement(field);
         this.needs =
                 table.problem().needs().stream().mapToInt(Integer::intValue).toArray();
+        this.stock =
+                table.problem().stock().stream().mapToInt(Integer::intValue).toArray();
         this.forward = forward();
         int n = table.size();
         this.least = new long[n][];
@@ -166,7 +174,7 @@ final class Search {
         if (!canServeAll(slider, bounds)) {
             return End.NONE;
         }
-        Key key = forward[slider] ? new Key(slider, needs) : null;
+        Key key = forward[slider] ? new Key(slider, needs, stock) : null;
         if (key != null && hopeless.holds(key, bounds)) {
             return End.NONE;
         }
@@ -191,6 +199,9 @@ final class Search {
     }
 
     private boolean take(Choice choice) {
+        if (choice.item().isPresent() && stock[choice.item().getAsInt()] == 0) {
+            return false;
+        }
         for (int k = 0; k < choice.lanes(); k++) {
             if (needs[choice.firstLane() + k] == 0) {
                 return false;
@@ -199,6 +210,7 @@ final class Search {
         for (int k = 0; k < choice.lanes(); k++) {
             needs[choice.firstLane() + k]--;
         }
+        choice.item().ifPresent(item -> stock[item]--);
         open -= choice.lanes();
         return true;
     }
@@ -207,6 +219,7 @@ final class Search {
         for (int k = 0; k < choice.lanes(); k++) {
             needs[choice.firstLane() + k]++;
         }
+        choice.item().ifPresent(item -> stock[item]++);
         open += choice.lanes();
     }
 

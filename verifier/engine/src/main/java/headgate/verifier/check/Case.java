@@ -68,6 +68,15 @@ public final class Case {
         /** It is fitted only if the plan needs the arm; otherwise the arm stays empty. */
         record AsNeeded() implements Duty {}
 
+        /**
+         * It is fitted only if the plan needs the arm, and then on no more than so many lanes; and no more of this head than
+         * there are. Every mounting of one head says the same number.
+         *
+         * @param lanes the most lanes, at least 1
+         * @param inAll how many of this head there are
+         */
+        record UpTo(int lanes, int inAll) implements Duty {}
+
         /** It is fitted. It works where that is best, or waits lifted. */
         record Fitted() implements Duty {}
 

@@ -46,13 +46,14 @@ public final class FittingProblems {
             Loaded<Fitting> file, Carriage carriage, CropPlan plan, Map<String, HeadSheet> sheets) {
         FittingProblems found = new FittingProblems(file, carriage, plan, sheets);
         Map<String, Integer> firstOfArm = new HashMap<>();
-        Map<Integer, Integer> firstOfLane = new HashMap<>();
+        Map<Integer, List<Integer>> served = new HashMap<>();
         List<Fitting.Place> places = file.value().arms();
         for (int i = 0; i < places.size(); i++) {
             found.arm(i, places.get(i), firstOfArm);
-            found.lanes(i, places.get(i), firstOfLane);
+            found.lanes(i, places.get(i), served);
         }
         found.order(places);
+        found.counts(places);
         return found.problems.stream().sorted().toList();
     }
 
@@ -92,19 +93,61 @@ public final class FittingProblems {
         }
     }
 
-    private void lanes(int index, Fitting.Place place, Map<Integer, Integer> first) {
+    private void lanes(int index, Fitting.Place place, Map<Integer, List<Integer>> served) {
         for (int k = 0; k < place.lanes().size(); k++) {
             int lane = place.lanes().get(k);
             String path = "arms[" + index + "].lanes[" + k + "]";
-            Integer before = first.putIfAbsent(lane, index);
+            List<Integer> before = served.computeIfAbsent(lane, l -> new ArrayList<>());
             if (lane > lanes) {
                 problem(path, "lane " + lane, "a lane from 1 to " + lanes + ", which the crop plan has", "");
-            } else if (before != null && before != index) {
+            } else {
+                before.stream()
+                        .map(i -> file.value().arms().get(i))
+                        .filter(other -> !mayShare(place, other))
+                        .findFirst()
+                        .ifPresent(other -> taken(path, lane, place, other));
+            }
+            before.add(index);
+        }
+    }
+
+    private void taken(String path, int lane, Fitting.Place place, Fitting.Place other) {
+        boolean wants = place.shares() && other.shares();
+        problem(
+                path,
+                "lane " + lane + " a second time",
+                wants
+                        ? "arms of different beams for a lane that is shared"
+                        : "one arm for each lane that is given by hand",
+                "arm " + other.arm() + " has it; take it from one of the two"
+                        + (wants ? "" : ", or give both \"shares\": true if they shall share it"));
+    }
+
+    /** Two arms of one beam would stand in each other's way. */
+    private boolean mayShare(Fitting.Place one, Fitting.Place other) {
+        Optional<String> beam = carriage.arm(one.arm()).map(Arm::beam);
+        return one.shares()
+                && other.shares()
+                && !beam.equals(carriage.arm(other.arm()).map(Arm::beam));
+    }
+
+    /** A head can be on no more arms than there are of it. */
+    private void counts(List<Fitting.Place> places) {
+        Map<String, Integer> used = new HashMap<>();
+        for (int i = 0; i < places.size(); i++) {
+            String head = places.get(i).head();
+            int now = used.merge(head, 1, Integer::sum);
+            int most = file.value().heads().stream()
+                    .filter(h -> h.id().equals(head))
+                    .flatMap(h -> h.count().stream())
+                    .findFirst()
+                    .orElse(Integer.MAX_VALUE);
+            if (now > most) {
                 problem(
-                        path,
-                        "lane " + lane + " a second time",
-                        "one arm for each lane that is given by hand",
-                        "arm " + file.value().arms().get(before).arm() + " has it; take it from one of the two");
+                        "arms[" + i + "].head",
+                        "head " + head + " on one arm more than there are",
+                        "head " + head + " on at most " + most + (most == 1 ? " arm" : " arms"),
+                        "take it off an arm, or correct its count");
             }
         }
     }

@@ -4,12 +4,13 @@ import headgate.runtime.fitting.Fitting;
 import headgate.runtime.origin.FileProblem;
 import headgate.runtime.origin.Loaded;
 import headgate.runtime.transcript.Transcript;
+import headgate.verifier.fitting.FittingSearch;
 import headgate.verifier.judge.Judgement;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
-/** How the check of a fitting ends. */
+/** How the check of a fitting, or the search for one, ends. */
 public sealed interface FitResult {
 
     /**
@@ -24,6 +25,19 @@ public sealed interface FitResult {
             problems = List.copyOf(problems);
         }
     }
+
+    /**
+     * A search came to nothing: no choice of the heads serves every lane, keeps every gap and keeps the pace.
+     */
+    record NoneFound() implements FitResult {}
+
+    /**
+     * A search came to something; it is not judged yet.
+     *
+     * @param fitting the fitting with the heads on the arms where they should go
+     * @param proposal how it was found
+     */
+    record Found(Fitting fitting, FittingSearch.Proposal proposal) implements FitResult {}
 
     /**
      * The case was judged.

@@ -21,6 +21,7 @@ import headgate.verifier.check.Case;
 import headgate.verifier.check.HeadUnderTest;
 import headgate.verifier.fitting.FittingCase;
 import headgate.verifier.fitting.FittingProblems;
+import headgate.verifier.fitting.FittingSearch;
 import headgate.verifier.judge.Judge;
 import headgate.verifier.judge.Judgement;
 import headgate.verifier.rules.RuleBook;
@@ -64,6 +65,21 @@ public final class FitSession {
      * @return the judgement, or what is wrong with the files
      */
     public FitResult fit(Path file) {
+        return run(file, Optional.empty());
+    }
+
+    /**
+     * Searches which heads to put on the arms that a fitting does not name.
+     *
+     * @param file the fitting's file; the files that it names lie relative to its folder
+     * @param goal what is wanted most
+     * @return what was found, or what is wrong with the files
+     */
+    public FitResult search(Path file, FittingSearch.Goal goal) {
+        return run(file, Optional.of(goal));
+    }
+
+    private FitResult run(Path file, Optional<FittingSearch.Goal> goal) {
         List<FileProblem> problems = new ArrayList<>();
         Loaded<Fitting> fitting = CheckSession.read(() -> FittingReader.read(file), problems);
         if (fitting == null) {
@@ -78,10 +94,29 @@ public final class FitSession {
             }
             problems.addAll(FittingProblems.of(
                     fitting, files.carriage().value(), files.plan().value(), sheets(heads)));
-            return problems.isEmpty() ? judge(fitting, files, heads) : new FitResult.Refused(problems);
+            if (goal.isEmpty() && fitting.value().arms().isEmpty()) {
+                problems.add(new FileProblem(
+                        fitting.place("arms").orElseGet(() -> Place.ofFile(fitting.file())),
+                        "arms",
+                        "no arm with a head",
+                        "the arms that carry a head",
+                        "name them, or search for them"));
+            }
+            if (!problems.isEmpty()) {
+                return new FitResult.Refused(problems);
+            }
+            return goal.isEmpty() ? judge(fitting, files, heads) : search(fitting, files, heads, goal.get());
         } finally {
             ends.forEach(Runnable::run);
         }
+    }
+
+    private static FitResult search(
+            Loaded<Fitting> fitting, Files files, Map<String, HeadUnderTest> heads, FittingSearch.Goal goal) {
+        Case base = FittingCase.of(fitting.value(), heads, files.carriage(), files.plan(), files.policy());
+        return FittingSearch.of(base, fitting.value(), heads, goal, RuleOpinion.INSTANCE)
+                .<FitResult>map(p -> new FitResult.Found(fitting.value().withArms(p.arms()), p))
+                .orElseGet(FitResult.NoneFound::new);
     }
 
     private static FitResult judge(Loaded<Fitting> fitting, Files files, Map<String, HeadUnderTest> heads) {

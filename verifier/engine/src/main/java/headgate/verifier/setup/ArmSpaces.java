@@ -3,6 +3,8 @@ package headgate.verifier.setup;
 import headgate.api.shape.Interval;
 import headgate.api.shape.Point;
 import headgate.api.sheet.HeadSheet;
+import headgate.runtime.answers.HeadAnswers;
+import headgate.runtime.answers.HeadKind;
 import headgate.runtime.carriage.Arm;
 import headgate.runtime.carriage.Carriage;
 import headgate.verifier.check.Case;
@@ -14,6 +16,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What an arm can fill in each of its stances, placed at y = 0, and which side shifts are forbidden to it. The heights
@@ -30,8 +33,26 @@ final class ArmSpaces {
      */
     record Kind(Optional<Case.Mounting> mounting, boolean works) {}
 
-    /** Everything that decides what is filled: two stances that are equal here fill the same. */
-    private record Shape(long x, List<Occupied> spaces, double allowance) {}
+    /**
+     * Everything that decides what is filled: two stances that are equal here fill the same.
+     *
+     * @param x where the mount is along travel, micrometres
+     * @param spaces what is filled, in each stance that a neighbour can meet
+     * @param resting how many of these, from the end, are filled also while the arm does not act
+     * @param fixed what stands still while it acts; empty if it does not act, or can wait for nobody
+     * @param allowance how far the mount may be from where it is set, m
+     */
+    private record Shape(long x, List<Occupied> spaces, int resting, Optional<Occupied> fixed, double allowance) {
+
+        /** What an order in time cannot keep out of another arm's way. */
+        List<Occupied> always() {
+            return spaces.subList(spaces.size() - resting, spaces.size());
+        }
+
+        boolean canWait() {
+            return fixed.isPresent() || resting == spaces.size();
+        }
+    }
 
     private record PairKey(int first, int second) {}
 
@@ -39,6 +60,7 @@ final class ArmSpaces {
     private final List<Shape> shapes = new ArrayList<>();
     private final Map<Shape, Integer> known = new HashMap<>();
     private final Map<PairKey, Optional<Interval>> pairs = new HashMap<>();
+    private final Map<PairKey, Optional<Interval>> inTurn = new HashMap<>();
     private final Map<Integer, ForbiddenOffsets> frame = new HashMap<>();
     private final Occupied structure;
 
@@ -59,6 +81,7 @@ final class ArmSpaces {
         Optional<HeadSheet> sheet = kind.mounting().flatMap(m -> m.head().sheet());
         boolean turned = kind.mounting().map(Case.Mounting::turned).orElse(false);
         List<Occupied> spaces = new ArrayList<>();
+        Optional<Occupied> fixed = Optional.empty();
         if (kind.works()) {
             HeadSheet s = sheet.orElseThrow();
             WorkHeight height = WorkHeight.of(subject, arm, at, s);
@@ -66,11 +89,16 @@ final class ArmSpaces {
             RunOut runOut = RunOut.of(arm.liftMotion(), carriage.stopping().reactionTime());
             spaces.add(StationSpace.lifting(arm, s, turned, at, Station.heights(arm, height, runOut)));
             spaces.add(StationSpace.waiting(arm, sheet, turned, at));
+            if (isSpot(kind)) {
+                fixed = Optional.of(StationSpace.fixedAtWork(arm, s, turned, at, Station.workHeights(arm, height)));
+            }
         } else {
             spaces.add(StationSpace.waiting(arm, sheet, turned, at));
         }
         double k = subject.policy().value().coverageFactor().value();
-        Shape shape = new Shape(x, spaces, ArmAllowance.of(arm, sheet, k).total());
+        int resting = kind.works() ? 2 : 1;
+        Shape shape = new Shape(
+                x, spaces, resting, fixed, ArmAllowance.of(arm, sheet, k).total());
         return known.computeIfAbsent(shape, s -> {
             shapes.add(s);
             return shapes.size() - 1;
@@ -83,18 +111,43 @@ final class ArmSpaces {
             Shape a = shapes.get(first);
             Shape b = shapes.get(second);
             long required = required(subject.policy().value().armGap().value() + a.allowance() + b.allowance());
-            Optional<Interval> hull = Optional.empty();
-            for (int i = 0; i < a.spaces().size(); i++) {
-                for (int j = 0; j < b.spaces().size(); j++) {
-                    Optional<Interval> one = hull(ForbiddenOffsets.alongY(
-                            a.spaces().get(i), b.spaces().get(j), required));
-                    hull = hull.isEmpty()
-                            ? one
-                            : Optional.of(one.map(hull.get()::hull).orElse(hull.get()));
-                }
-            }
-            return hull;
+            return hull(a.spaces(), b.spaces(), required);
         });
+    }
+
+    /**
+     * The same if the two may act in turn where that is enough: only what is filled while an arm rests counts against what
+     * stands still or rests of the other. Heads that work without a stop can wait for nobody.
+     */
+    Optional<Interval> forbiddenInTurn(int first, int second) {
+        return inTurn.computeIfAbsent(new PairKey(first, second), k -> {
+            Shape a = shapes.get(first);
+            Shape b = shapes.get(second);
+            if (!a.canWait() || !b.canWait()) {
+                return forbidden(first, second);
+            }
+            long required = required(subject.policy().value().armGap().value() + a.allowance() + b.allowance());
+            Optional<Interval> resting = hull(a.always(), b.always(), required);
+            Optional<Interval> stands = a.fixed().flatMap(f -> hull(List.of(f), b.always(), required));
+            Optional<Interval> otherStands = b.fixed().flatMap(f -> hull(a.always(), List.of(f), required));
+            return Stream.of(resting, stands, otherStands)
+                    .flatMap(Optional::stream)
+                    .reduce(Interval::hull);
+        });
+    }
+
+    private static Optional<Interval> hull(List<Occupied> a, List<Occupied> b, long required) {
+        return a.stream()
+                .flatMap(one ->
+                        b.stream().flatMap(other -> hull(ForbiddenOffsets.alongY(one, other, required)).stream()))
+                .reduce(Interval::hull);
+    }
+
+    private static boolean isSpot(Kind kind) {
+        return kind.mounting()
+                .flatMap(m -> m.head().answers())
+                .map(HeadAnswers::kind)
+                .equals(Optional.of(HeadKind.SPOT));
     }
 
     private static Optional<Interval> hull(ForbiddenOffsets offsets) {

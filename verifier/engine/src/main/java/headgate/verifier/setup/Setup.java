@@ -14,9 +14,16 @@ import java.util.Optional;
  * @param margin how much further apart the arms are than they must be, or how far each lane lies inside what its head
  *     reaches if that is less, micrometres; less than 0 if no set-up keeps every arm off its neighbours; empty if nothing
  *     limits it or there is no set-up
+ * @param mostMargin what no other choice of arms and lanes exceeds, with as few lanes for the busiest arm, micrometres;
+ *     equal to the margin if it is proven to be the best; empty if nothing limits it
  */
 public record Setup(
-        List<Lane> lanes, List<Station> stations, List<Station> waiting, List<EmptyArm> empty, Optional<Long> margin) {
+        List<Lane> lanes,
+        List<Station> stations,
+        List<Station> waiting,
+        List<EmptyArm> empty,
+        Optional<Long> margin,
+        Optional<Long> mostMargin) {
 
     /** Copies the lists. */
     public Setup {
@@ -34,6 +41,22 @@ public record Setup(
      */
     public static Setup of(Case subject) {
         return subject.derived(Setup.class, SetupMaker::make);
+    }
+
+    /**
+     * How many lanes an arm has to itself: each lane that it serves counts by one over the arms that serve it. Arms that
+     * share a lane can always take its plants in turn.
+     *
+     * @param station an arm of this set-up
+     * @return the number of lanes
+     */
+    public double lanesOf(Station station) {
+        return station.lanes().stream()
+                .mapToDouble(lane -> 1.0
+                        / stations.stream()
+                                .filter(s -> s.lanes().contains(lane))
+                                .count())
+                .sum();
     }
 
     /** {@return true if every lane has an arm} */

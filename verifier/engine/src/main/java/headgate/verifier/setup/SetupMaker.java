@@ -11,10 +11,14 @@ import headgate.verifier.assignment.Choice;
 import headgate.verifier.assignment.Problem;
 import headgate.verifier.assignment.Slider;
 import headgate.verifier.check.Case;
+import headgate.verifier.check.HeadUnderTest;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Sets a case up: states it as sliders and lanes, has it solved, and reads the answer back. */
 final class SetupMaker {
@@ -29,6 +33,7 @@ final class SetupMaker {
     private final List<Lane> lanes;
     private final List<Arm> arms;
     private final List<Case.Mounting> working;
+    private final Map<HeadUnderTest, Integer> stock;
     private final ArmSpaces spaces;
     private final List<List<ArmSpaces.Kind>> kinds = new ArrayList<>();
     private final List<int[]> shapes = new ArrayList<>();
@@ -43,6 +48,7 @@ final class SetupMaker {
                         .thenComparing(Arm::id))
                 .toList();
         this.working = Working.of(subject);
+        this.stock = stock();
         this.spaces = new ArmSpaces(subject);
         for (Arm arm : arms) {
             List<ArmSpaces.Kind> own = kinds(arm);
@@ -61,7 +67,18 @@ final class SetupMaker {
     }
 
     private Setup none() {
-        return new Setup(lanes, List.of(), List.of(), List.of(), Optional.empty());
+        return new Setup(lanes, List.of(), List.of(), List.of(), Optional.empty(), Optional.empty());
+    }
+
+    /** Heads of which there are only so many, with their numbers. */
+    private Map<HeadUnderTest, Integer> stock() {
+        Map<HeadUnderTest, Integer> stock = new LinkedHashMap<>();
+        for (Case.Mounting m : subject.mountings()) {
+            if (m.duty() instanceof Case.Duty.UpTo upTo) {
+                stock.putIfAbsent(m.head(), upTo.inAll());
+            }
+        }
+        return stock;
     }
 
     /** What an arm can fill: with each head at work and waiting, or without a head. */
@@ -73,7 +90,7 @@ final class SetupMaker {
                 if (!(m.duty() instanceof Case.Duty.Waits) && working.contains(m)) {
                     own.add(new ArmSpaces.Kind(Optional.of(m), true));
                 }
-                if (!(m.duty() instanceof Case.Duty.AsNeeded)) {
+                if (!(m.duty() instanceof Case.Duty.AsNeeded) && !(m.duty() instanceof Case.Duty.UpTo)) {
                     mayBeEmpty = false;
                     if (!(m.duty() instanceof Case.Duty.OnLanes)) {
                         own.add(new ArmSpaces.Kind(Optional.of(m), false));
@@ -104,9 +121,52 @@ final class SetupMaker {
             sliders.add(new Slider(arm.id(), beams.indexOf(arm.beam()), link(arm), choices));
             meanings.add(own);
         }
-        Problem problem =
-                new Problem(sliders, needs, (a, sa, b, sb) -> spaces.forbidden(shapes.get(a)[sa], shapes.get(b)[sb]));
-        return Assigner.best(problem).map(found -> setup(found, meanings));
+        Problem apart = new Problem(
+                sliders,
+                needs,
+                (a, sa, b, sb) -> spaces.forbidden(shapes.get(a)[sa], shapes.get(b)[sb]),
+                List.copyOf(stock.values()));
+        return Assigner.best(apart).map(found -> setup(apartOrInTurn(apart, found), meanings));
+    }
+
+    /**
+     * An assignment that keeps every pitch is taken as it is. Where there is none, arms may be so near that they must act in
+     * turn: the one with the least that is missing if that is enough for it, else one for which it is.
+     */
+    private Assignment apartOrInTurn(Problem apart, Assignment found) {
+        if (found.keepsPitches()) {
+            return found;
+        }
+        Problem inTurn = new Problem(
+                apart.sliders(),
+                apart.needs(),
+                (a, sa, b, sb) -> spaces.forbiddenInTurn(shapes.get(a)[sa], shapes.get(b)[sb]),
+                apart.stock());
+        if (keeps(inTurn, found)) {
+            return found;
+        }
+        return Assigner.best(inTurn)
+                .filter(Assignment::keepsPitches)
+                .map(a -> new Assignment(a.choices(), a.setPoints(), found.margin(), found.mostMargin(), a.mostLanes()))
+                .orElse(found);
+    }
+
+    private static boolean keeps(Problem problem, Assignment found) {
+        List<Slider> sliders = problem.sliders();
+        for (int i = 0; i < sliders.size(); i++) {
+            for (int j = i + 1; j < sliders.size(); j++) {
+                long offset = found.setPoints().get(j) - found.setPoints().get(i);
+                int si = sliders.get(i).choices().get(found.choices().get(i)).stance();
+                int sj = sliders.get(j).choices().get(found.choices().get(j)).stance();
+                if (problem.pitch()
+                        .forbidden(i, si, j, sj)
+                        .filter(no -> no.least() < offset && offset < no.most())
+                        .isPresent()) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     private Optional<Slider.Link> link(Arm arm) {
@@ -152,7 +212,8 @@ final class SetupMaker {
             return;
         }
         for (int first = 0; first < lanes.size(); first++) {
-            for (int count = 1; count <= Math.min(MOST_LANES, lanes.size() - first); count++) {
+            int most = mounting.duty() instanceof Case.Duty.UpTo upTo ? upTo.lanes() : MOST_LANES;
+            for (int count = 1; count <= Math.min(Math.min(most, MOST_LANES), lanes.size() - first); count++) {
                 List<Lane> run = lanes.subList(first, first + count);
                 Choice choice = choice(mounting, stance, run, count, allowed);
                 boolean covers = count == 1 || covers(mounting, run);
@@ -164,15 +225,22 @@ final class SetupMaker {
         }
     }
 
-    private static Choice choice(
-            Case.Mounting mounting, int stance, List<Lane> run, int count, List<Interval> allowed) {
+    private Choice choice(Case.Mounting mounting, int stance, List<Lane> run, int count, List<Interval> allowed) {
         Interval strip = ServiceStrips.of(mounting.head().sheet().orElseThrow(), mounting.turned());
         long least = run.get(run.size() - 1).ground().most() - strip.most();
         long most = run.get(0).ground().least() - strip.least();
         long middle = Math.floorDiv(least + most, 2L);
         // A strip that is narrower than its lane lies in the middle of it: a rule says what is left out.
         Interval cover = least <= most ? new Interval(least, most) : Interval.at(middle);
-        return new Choice(stance, run.get(0).number() - 1, count, allowed, Optional.of(cover), middle);
+        int item = new ArrayList<>(stock.keySet()).indexOf(mounting.head());
+        return new Choice(
+                stance,
+                run.get(0).number() - 1,
+                count,
+                allowed,
+                Optional.of(cover),
+                middle,
+                item < 0 ? OptionalInt.empty() : OptionalInt.of(item));
     }
 
     private static boolean covers(Case.Mounting mounting, List<Lane> run) {
@@ -200,8 +268,11 @@ final class SetupMaker {
         }
         stations.sort(Comparator.comparingInt((Station s) -> s.lane().number())
                 .thenComparing(s -> s.arm().id()));
-        Optional<Long> margin = found.margin() == Assigner.PLENTY ? Optional.empty() : Optional.of(found.margin());
-        return new Setup(lanes, stations, waiting, empty, margin);
+        return new Setup(lanes, stations, waiting, empty, limited(found.margin()), limited(found.mostMargin()));
+    }
+
+    private static Optional<Long> limited(long margin) {
+        return margin >= Assigner.PLENTY ? Optional.empty() : Optional.of(margin);
     }
 
     private Station station(Arm arm, Case.Mounting mounting, List<Lane> served, Point mount) {

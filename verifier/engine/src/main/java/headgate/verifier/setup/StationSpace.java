@@ -119,6 +119,20 @@ public final class StationSpace {
         return placed(arm, headAtWork(sheet), turned, mount, heights);
     }
 
+    /** What stands still while a head acts: fixed material of every posture but stowed, and every transition. */
+    static Occupied fixedAtWork(Arm arm, HeadSheet sheet, boolean turned, Point mount, Interval heights) {
+        Occupied head = Occupied.NOTHING;
+        for (Posture posture : sheet.postures()) {
+            if (!posture.name().equals(PostureName.STOWED)) {
+                head = head.and(Occupied.of(posture.fixed()));
+            }
+        }
+        for (Transition transition : sheet.transitions()) {
+            head = head.and(Occupied.of(transition.swept()));
+        }
+        return placed(arm, head, turned, mount, heights);
+    }
+
     static Occupied lifting(Arm arm, HeadSheet sheet, boolean turned, Point mount, Interval heights) {
         Posture ready = sheet.posture(PostureName.READY).orElseThrow();
         return placed(arm, Occupied.of(ready), turned, mount, heights);

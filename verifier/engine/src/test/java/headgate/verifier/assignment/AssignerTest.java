@@ -6,6 +6,7 @@ import headgate.api.shape.Interval;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -167,7 +168,8 @@ class AssignerTest {
                         run,
                         rail,
                         Optional.of(new Interval(middle - half, middle + half)),
-                        middle));
+                        middle,
+                        random.nextBoolean() ? OptionalInt.of(random.nextInt(2)) : OptionalInt.empty()));
             }
             if (random.nextInt(5) != 0) {
                 choices.add(new Choice(2, 0, 0, rail, Optional.empty(), from + 2));
@@ -184,10 +186,14 @@ class AssignerTest {
         }
         long[] lower = random.longs(64, -10, 1).toArray();
         long[] width = random.longs(64, 3, 18).toArray();
-        return new Problem(sliders, needs, (i, si, j, sj) -> {
-            int at = (i * 31 + si * 17 + j * 7 + sj * 3) % 64;
-            return at % 3 == 0 ? Optional.empty() : Optional.of(new Interval(lower[at], lower[at] + width[at]));
-        });
+        return new Problem(
+                sliders,
+                needs,
+                (i, si, j, sj) -> {
+                    int at = (i * 31 + si * 17 + j * 7 + sj * 3) % 64;
+                    return at % 3 == 0 ? Optional.empty() : Optional.of(new Interval(lower[at], lower[at] + width[at]));
+                },
+                List.of(random.nextInt(3), 1 + random.nextInt(2)));
     }
 
     private static Slider slider(String id, int beam, Choice... choices) {

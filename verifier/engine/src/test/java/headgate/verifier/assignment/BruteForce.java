@@ -73,6 +73,7 @@ final class BruteForce {
     /** The margin of an assignment; empty if it is none. */
     static OptionalLong margin(Problem problem, List<Integer> choices, List<Long> at) {
         int[] served = new int[problem.needs().size()];
+        int[] taken = new int[problem.stock().size()];
         long best = Assigner.PLENTY;
         for (int i = 0; i < choices.size(); i++) {
             Slider slider = problem.sliders().get(i);
@@ -80,6 +81,7 @@ final class BruteForce {
             for (int k = 0; k < choice.lanes(); k++) {
                 served[choice.firstLane() + k]++;
             }
+            choice.item().ifPresent(item -> taken[item]++);
             long y = at.get(i);
             if (choice.cover().isPresent()) {
                 long inside = Math.min(
@@ -114,6 +116,11 @@ final class BruteForce {
                             best,
                             oneBeam ? beyond : Math.max(beyond, forbidden.get().least() - offset));
                 }
+            }
+        }
+        for (int item = 0; item < taken.length; item++) {
+            if (taken[item] > problem.stock().get(item)) {
+                return OptionalLong.empty();
             }
         }
         for (int lane = 0; lane < served.length; lane++) {

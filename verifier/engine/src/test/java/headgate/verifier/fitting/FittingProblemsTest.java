@@ -82,6 +82,42 @@ class FittingProblemsTest {
         assertThat(problems.get(3).advice()).contains("arm a1 has it");
     }
 
+    /** Arms of two beams may share a lane if both say so; on one beam they would stand in each other's way. */
+    @Test
+    void lanesAreSharedOnPurposeAndAcrossBeams() throws Exception {
+        assertThat(problems(read("""
+                { "arm": "a1", "head": "weeder", "lanes": [1], "shares": true },
+                { "arm": "a2", "head": "weeder", "lanes": [1], "shares": true }
+                """), Map.of())).isEmpty();
+        assertThat(problems(read("""
+                { "arm": "a1", "head": "weeder", "lanes": [1], "shares": true },
+                { "arm": "a2", "head": "weeder", "lanes": [1] }
+                """), Map.of())).singleElement().satisfies(p -> assertThat(p.advice())
+                .contains("\"shares\": true"));
+        assertThat(problems(read("""
+                { "arm": "a1", "head": "weeder", "lanes": [1], "shares": true },
+                { "arm": "a3", "head": "weeder", "lanes": [1], "shares": true }
+                """), Map.of())).singleElement().satisfies(p -> assertThat(p.expected())
+                .contains("different beams"));
+        assertThat(wrong("{ \"arm\": \"a1\", \"head\": \"weeder\", \"shares\": true }"))
+                .singleElement()
+                .satisfies(p -> assertThat(p.expected()).isEqualTo("the lanes that it shares"));
+    }
+
+    @Test
+    void aHeadIsOnNoMoreArmsThanThereAreOfIt() throws Exception {
+        Loaded<Fitting> fitting = FittingReader.read(SourceFile.of(
+                "fitting.json",
+                (START.replace("\"weeder.jar\"", "\"weeder.jar\", \"count\": 1")
+                                + "{ \"arm\": \"a1\", \"head\": \"weeder\" }, { \"arm\": \"a2\", \"head\": \"weeder\" }]}")
+                        .getBytes(StandardCharsets.UTF_8)));
+
+        assertThat(problems(fitting, Map.of())).singleElement().satisfies(p -> {
+            assertThat(p.path()).isEqualTo("arms[1].head");
+            assertThat(p.expected()).isEqualTo("head weeder on at most 1 arm");
+        });
+    }
+
     @Test
     void theReaderRefusesUnknownHeadsAndLanesApart() {
         assertThat(wrong("{ \"arm\": \"a1\", \"head\": \"weedr\" }"))

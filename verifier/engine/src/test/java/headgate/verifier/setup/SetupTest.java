@@ -1,6 +1,7 @@
 package headgate.verifier.setup;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import headgate.api.shape.Body;
 import headgate.api.shape.Interval;
@@ -16,8 +17,11 @@ import headgate.verifier.check.Cases;
 import headgate.verifier.check.Finding;
 import headgate.verifier.check.HeadUnderTest;
 import headgate.verifier.check.Outcome;
+import headgate.verifier.interlock.Claws;
+import headgate.verifier.interlock.Interlocks;
 import headgate.verifier.rules.clearance.ArmToArm;
 import headgate.verifier.rules.rows.EveryLaneHasAnArm;
+import headgate.verifier.rules.throughput.KeepsPace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -105,6 +109,61 @@ class SetupTest {
 
         assertThat(Setup.of(weeding.withMountings(byHand)).stations().get(0).label())
                 .isEqualTo("arm a2 on lane 1");
+    }
+
+    @Test
+    void letsArmsOfTwoBeamsShareALane() {
+        // Two rows 1 m apart: at -500 mm the rails of a1 and a2 end, at 500 mm those of a3 and a4.
+        Case weeding = Cases.weeding().rows(new CropPlan.Rows(1.0, 2, 0.4, 0.0)).build();
+        Case shared = weeding.withMountings(weeding.mountings().stream()
+                .map(m -> new Case.Mounting(
+                        m.armId(),
+                        m.head(),
+                        false,
+                        new Case.Duty.OnLanes(
+                                List.of(m.armId().equals("a1") || m.armId().equals("a2") ? 1 : 2))))
+                .toList());
+
+        Setup setup = Setup.of(shared);
+
+        assertThat(setup.stations())
+                .extracting(Station::label)
+                .containsExactly("arm a1 on lane 1", "arm a2 on lane 1", "arm a3 on lane 2", "arm a4 on lane 2");
+        assertThat(setup.stations())
+                .allSatisfy(s -> assertThat(setup.lanesOf(s)).isEqualTo(0.5));
+        assertThat(new ArmToArm().check(shared).get(0).outcome()).isEqualTo(Outcome.PASS);
+        assertThat(new EveryLaneHasAnArm().check(shared).get(0).outcome()).isEqualTo(Outcome.PASS);
+        // Each arm is asked for half of what one arm alone would be.
+        Case alone = weeding.withMountings(weeding.mountings().stream()
+                .filter(m -> m.armId().equals("a1") || m.armId().equals("a4"))
+                .toList());
+        assertThat(asked(shared)).isCloseTo(asked(alone) / 2, within(1e-12));
+    }
+
+    private static double asked(Case subject) {
+        return new KeepsPace()
+                .check(subject).get(0).terms().stream()
+                        .filter(t -> t.name().contains("asked to treat"))
+                        .mapToDouble(t -> t.measure().value())
+                        .findFirst()
+                        .orElseThrow();
+    }
+
+    @Test
+    void actsInTurnOnlyWhereNoSetPointKeepsHeadsApart() {
+        // The claws of two arms on one beam want 2 x 490 + 38 mm: with rails that let them, they are set that far
+        // apart.
+        Case fixed = Claws.cases().build();
+        Case movable = Claws.cases()
+                .arms(a -> a.withShift(
+                        new Interval(a.shift().least() - 20_000, a.shift().most() + 20_000)))
+                .build();
+
+        assertThat(Setup.of(fixed).margin().orElseThrow()).isNegative();
+        assertThat(Interlocks.of(fixed).all()).hasSize(2);
+        assertThat(new ArmToArm().check(fixed)).extracting(Finding::outcome).doesNotContain(Outcome.FAIL);
+        assertThat(Setup.of(movable).margin().orElseThrow()).isNotNegative();
+        assertThat(Interlocks.of(movable).all()).isEmpty();
     }
 
     @Test

@@ -38,7 +38,8 @@ public final class KeepsPace implements Rule {
                     + " allowed x reached; a weed within the protected radius of a crop plant is not allowed. Planting: T <= s / v, and v t_g <= chord, with the longest of the sheet's and the"
                     + " answered times. Arms that an interlock makes wait for one another are judged as if only one of them acted"
                     + " at a time: their streams add (weeding), or their times (planting), and what an interlock keeps a tool"
-                    + " off is not treated. Look-ahead of the sensors, refills and success in the soil are not in it.",
+                    + " off is not treated. Arms that share a lane each take"
+                    + " their part of its plants. Look-ahead of the sensors, refills and success in the soil are not in it.",
             "Queue with constant patience: Bae and Kim, Queueing Systems 64 (2010) 253-265; T <= s / v: first principles",
             Severity.ERROR,
             "0.1.0",
@@ -66,6 +67,24 @@ public final class KeepsPace implements Rule {
         return findings;
     }
 
+    /**
+     * Finds the arms that do not keep the pace at the plan's speed.
+     *
+     * @param subject a case
+     * @return the arms at work of which this rule finds that they fail
+     */
+    public static List<Station> tooSlow(Case subject) {
+        Map<String, Boolean> slow = new LinkedHashMap<>();
+        return Setup.of(subject).stations().stream()
+                .filter(station -> {
+                    Turns turns = Turns.of(subject, station);
+                    return slow.computeIfAbsent(
+                            label(turns), label -> check(subject.plan().value(), label, turns).stream()
+                                    .anyMatch(Finding::breaksFit));
+                })
+                .toList();
+    }
+
     /** Stations that are alike in all that the pace depends on have one label. */
     private static String label(Turns turns) {
         Station station = turns.own();
@@ -78,6 +97,9 @@ public final class KeepsPace implements Rule {
         }
         if (station.lanes().size() > 1) {
             label += ", on " + station.lanes().size() + " lanes";
+        }
+        if (turns.lanesOf(station) != station.lanes().size()) {
+            label += ", shared with other arms";
         }
         return station.laneOffset() == 0
                 ? label
@@ -207,17 +229,22 @@ public final class KeepsPace implements Rule {
         SpotTimes times = Objects.requireNonNull(all.get(station));
         SpotTimes.Time time = times.worst();
         double busy = busy(station, time);
-        // An arm on several rows sets a plug in each before the next place comes.
-        double spacing = plan.rows().plantSpacing() / station.lanes().size();
+        // An arm on several rows sets a plug in each before the next place comes; arms on one row take every other
+        // place.
+        double spacing = plan.rows().plantSpacing() / turns.lanesOf(station);
         // Until all others had their turn, once for each of their rows and of its own other rows.
         double waits = turns.alone()
                 ? 0
                 : all.entrySet().stream()
-                                .mapToDouble(e -> e.getKey().lanes().size()
+                                .mapToDouble(e -> Math.ceil(turns.lanesOf(e.getKey()))
                                         * busy(e.getKey(), e.getValue().worst()))
                                 .sum()
                         - busy;
-        double round = turns.alone() ? busy : (busy + waits) / station.lanes().size();
+        double inOneSpacing = all.entrySet().stream()
+                .mapToDouble(e -> turns.lanesOf(e.getKey())
+                        * busy(e.getKey(), e.getValue().worst()))
+                .sum();
+        double round = inOneSpacing / turns.lanesOf(station);
         SetSpeed slower = new SetSpeed(Math.min(spacing / round, time.chord() / (time.inGround() + waits)));
         Finding.Builder rate = Finding.of(INFO, label)
                 .examined(times.planned())

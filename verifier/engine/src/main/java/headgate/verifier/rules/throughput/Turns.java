@@ -16,8 +16,9 @@ import java.util.stream.Collectors;
  * @param own the arm that is judged
  * @param all the arms that take turns, this one among them
  * @param interlocks all interlocks of the case
+ * @param setup the set-up of the case
  */
-record Turns(Station own, List<Station> all, Interlocks interlocks) {
+record Turns(Station own, List<Station> all, Interlocks interlocks, Setup setup) {
 
     /** Copies the list. */
     Turns {
@@ -30,12 +31,17 @@ record Turns(Station own, List<Station> all, Interlocks interlocks) {
         List<Station> all = Setup.of(subject).stations().stream()
                 .filter(s -> arms.contains(s.arm().id()))
                 .toList();
-        return new Turns(own, all, interlocks);
+        return new Turns(own, all, interlocks, Setup.of(subject));
     }
 
     /** The arms that it waits for. */
     List<Station> others() {
         return all.stream().filter(s -> !s.equals(own)).toList();
+    }
+
+    /** How many lanes an arm has to itself. */
+    double lanesOf(Station station) {
+        return setup.lanesOf(station);
     }
 
     /** Whether it waits for nobody. */

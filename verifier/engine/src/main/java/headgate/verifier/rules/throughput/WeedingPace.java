@@ -5,7 +5,6 @@ import headgate.runtime.answers.HeadFault;
 import headgate.runtime.cropplan.CropPlan;
 import headgate.verifier.formula.BoundedWait;
 import headgate.verifier.formula.ServiceTime;
-import headgate.verifier.interlock.Interlocks;
 import headgate.verifier.setup.Station;
 import java.util.ArrayList;
 import java.util.List;
@@ -52,13 +51,13 @@ record WeedingPace(
     /** What one arm asks of the server that it is or shares. */
     private record Demand(SpotTimes times, double arrivals, double patience) {
 
-        static Demand of(Station station, Interlocks interlocks, CropPlan plan, CropPlan.Weeds weeds, double speed) {
+        static Demand of(Turns turns, Station station, CropPlan plan, CropPlan.Weeds weeds, double speed) {
             HeadAnswers head = station.head().answers().orElseThrow();
-            SpotTimes times = SpotTimes.weeds(station, interlocks, head, plan, weeds, speed);
+            SpotTimes times = SpotTimes.weeds(station, turns.interlocks(), head, plan, weeds, speed);
             double perSquareMetre = weeds.density() * weeds.recall().orElse(1.0)
                     + weeds.falseAlarms().orElse(0.0);
             double arrivals =
-                    speed * station.lanes().size() * weeds.bandWidth() * perSquareMetre * allowed(times, plan, weeds);
+                    speed * turns.lanesOf(station) * weeds.bandWidth() * perSquareMetre * allowed(times, plan, weeds);
             double patience = times.times().stream()
                     .mapToDouble(t -> t.patience(speed))
                     .min()
@@ -80,9 +79,9 @@ record WeedingPace(
     }
 
     static WeedingPace of(Turns turns, CropPlan plan, CropPlan.Weeds weeds, double speed) {
-        Demand own = Demand.of(turns.own(), turns.interlocks(), plan, weeds, speed);
+        Demand own = Demand.of(turns, turns.own(), plan, weeds, speed);
         List<Demand> others = turns.others().stream()
-                .map(s -> Demand.of(s, turns.interlocks(), plan, weeds, speed))
+                .map(s -> Demand.of(turns, s, plan, weeds, speed))
                 .filter(Demand::asks)
                 .toList();
         SpotTimes times = own.times();
