@@ -26,6 +26,7 @@ final class ArmState {
     final ReachLine reach;
     final Dispatch dispatch;
     final Velocity ground;
+    final @Nullable CropSweep sweep;
 
     /** Leads with which the head is asked, one after the other until it accepts, s before the plant is in reach. */
     final double[] leads;
@@ -69,6 +70,9 @@ final class ArmState {
         HeadSheet sheet = tool.sheet();
         this.reach = ReachLine.of(sheet.reach(), arm.facing());
         this.ground = arm.facing().ground(setting.speed());
+        this.sweep = CropSweep.isNeeded(setting.crop())
+                ? new CropSweep(arm, sheet, setting.crop(), setting.speed() * 1e6)
+                : null;
         double typical = sheet.actionTime().map(t -> t.typical().value()).orElse(1.0);
         this.leads = new double[] {0, typical / 4, typical / 2, typical};
         this.most = sheet.actionTime().map(ActionTime::most).map(f -> f.value()).orElse(0.0);

@@ -37,6 +37,13 @@ final class Candidate {
     double inGround;
     double busy;
 
+    /** Of all answers for this plant: least and most approach, least times in the ground and busy. */
+    double leastApproach = Double.POSITIVE_INFINITY;
+
+    double mostApproach;
+    double leastInGround = Double.POSITIVE_INFINITY;
+    double leastBusy = Double.POSITIVE_INFINITY;
+
     /** Never start before this: an action that starts earlier would touch the ground before the plant is in reach. */
     double notBefore = Double.NEGATIVE_INFINITY;
 
@@ -51,6 +58,14 @@ final class Candidate {
         this.target = target;
         this.arm = arm;
         this.known = known;
+    }
+
+    /** Remembers an answer of the head for this plant. */
+    void answered(HeadAction action) {
+        leastApproach = Math.min(leastApproach, action.approach());
+        mostApproach = Math.max(mostApproach, action.approach());
+        leastInGround = Math.min(leastInGround, action.inGround());
+        leastBusy = Math.min(leastBusy, action.busy());
     }
 
     double earliest() {

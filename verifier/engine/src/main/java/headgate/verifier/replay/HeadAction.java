@@ -27,9 +27,11 @@ public final class HeadAction {
     private final double approach;
     private final double inGround;
     private final double busy;
+    private final double treatedRadius;
 
     private HeadAction(List<Leg> legs, double approach, double inGround, double busy) {
         this.legs = List.copyOf(legs);
+        this.treatedRadius = legs.stream().mapToDouble(HeadAction::radius).max().orElse(0);
         this.approach = approach;
         this.inGround = inGround;
         this.busy = busy;
@@ -122,6 +124,20 @@ public final class HeadAction {
     /** {@return time of the whole action, t_a + t_g + t_r, s} */
     public double busy() {
         return busy;
+    }
+
+    private static double radius(Leg leg) {
+        return leg.treated() == null
+                ? 0
+                : leg.treated().vertices().stream()
+                        .mapToDouble(p -> Math.hypot(p.x(), p.y()))
+                        .max()
+                        .orElse(0);
+    }
+
+    /** How far from the tool point ground is treated, micrometres. */
+    double treatedRadius() {
+        return treatedRadius;
     }
 
     List<Leg> legs() {

@@ -7,12 +7,14 @@ import headgate.runtime.task.LatticeSpotTask;
 import headgate.verifier.dispatch.Dispatch;
 import headgate.verifier.dispatch.EarliestDue;
 import headgate.verifier.dispatch.Jobs;
+import headgate.verifier.dispatch.MostTreatable;
 import headgate.verifier.interlock.ToolWay;
 import headgate.verifier.replay.Chance.Draw;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -32,9 +34,6 @@ public final class Replay {
     /** How far an arm waits before it tries again where material that never moves is in its way, micrometres. */
     private static final double BLOCKED_STEP = 10_000;
 
-    /** How many targets are read ahead, so that heads are asked for many plants at once. It changes no outcome. */
-    private static final int READ_AHEAD = 256;
-
     private final ReplaySetting setting;
     private final AnswerBook book;
     private final ActionObserver observer;
@@ -50,6 +49,10 @@ public final class Replay {
     private final double perSecond;
     private final double rear;
     private final boolean interlocked;
+    private final int readAhead;
+    private final @Nullable BoundTally bound;
+    private final double aim;
+    private double treatedRadius;
     private double now = Double.NEGATIVE_INFINITY;
     private long firstX = Long.MIN_VALUE;
     private int admitted;
@@ -59,14 +62,43 @@ public final class Replay {
     private @Nullable ReplayOutcome outcome;
 
     /**
-     * A replay with the default dispatch that tells nobody of its actions.
+     * How a replay is run. Nothing of it changes what becomes of the plants but the dispatch.
+     *
+     * @param dispatch makes the dispatch of each arm
+     * @param observer is told of every action
+     * @param bound true to work out how many plants any dispatch could have reached
+     * @param readAhead how many targets are read ahead, so that heads are asked for many plants at once
+     */
+    public record Options(Supplier<Dispatch> dispatch, ActionObserver observer, boolean bound, int readAhead) {
+
+        /** Earliest due first, nobody is told, no bound. */
+        public static final Options USUAL = new Options(EarliestDue::new, ActionObserver.NONE, false, 256);
+
+        /**
+         * The same with an observer.
+         *
+         * @param changed is told of every action
+         * @return the options
+         */
+        public Options withObserver(ActionObserver changed) {
+            return new Options(dispatch, changed, bound, readAhead);
+        }
+
+        /** {@return the same with the upper bound worked out} */
+        public Options withBound() {
+            return new Options(dispatch, observer, true, readAhead);
+        }
+    }
+
+    /**
+     * A replay with the usual options.
      *
      * @param setting all that is fixed
      * @param plants the plants
      * @param book the heads' answers; shared with the replays that run together
      */
     public Replay(ReplaySetting setting, PlantSource plants, AnswerBook book) {
-        this(setting, plants, book, EarliestDue::new, ActionObserver.NONE);
+        this(setting, plants, book, Options.USUAL);
     }
 
     /**
@@ -75,30 +107,35 @@ public final class Replay {
      * @param setting all that is fixed
      * @param plants the plants
      * @param book the heads' answers; shared with the replays that run together
-     * @param dispatch makes the dispatch of each arm
-     * @param observer is told of every action
+     * @param options how it is run
      */
-    public Replay(
-            ReplaySetting setting,
-            PlantSource plants,
-            AnswerBook book,
-            Supplier<Dispatch> dispatch,
-            ActionObserver observer) {
+    public Replay(ReplaySetting setting, PlantSource plants, AnswerBook book, Options options) {
         this.setting = setting;
         this.book = book;
-        this.observer = observer;
+        this.observer = options.observer();
+        this.readAhead = options.readAhead();
+        this.bound = options.bound() ? new BoundTally() : null;
         this.sightings = new Sightings(setting, plants);
         this.chance = new Chance(setting.seed());
         this.perSecond = setting.speed() * 1e6;
         this.interlocked = !setting.interlocks().all().isEmpty();
         for (int i = 0; i < setting.arms().size(); i++) {
-            arms.add(new ArmState(i, setting, dispatch.get()));
+            arms.add(new ArmState(i, setting, options.dispatch().get()));
         }
         link();
+        this.aim = setting.tools().stream()
+                .mapToDouble(t -> t.sheet().accuracy().aimTolerance().value() * 1e6)
+                .max()
+                .orElse(0);
         this.rear = arms.stream()
-                .mapToDouble(a -> a.arm.mountX() + a.reach.rear())
+                .mapToDouble(a -> a.arm.mountX() + a.reach.rear() + behind(a))
                 .min()
                 .orElseThrow();
+    }
+
+    /** Crop plants are kept until no leaf of them can touch what of the head is behind its reach, micrometres. */
+    private static double behind(ArmState arm) {
+        return arm.sweep == null ? 0 : Math.min(0, arm.sweep.rear() - arm.reach.rear()) - CropSweep.WIDEST;
     }
 
     private void link() {
@@ -141,7 +178,11 @@ public final class Replay {
                 if (!retire(Double.POSITIVE_INFINITY)) {
                     return false;
                 }
-                outcome = tally.outcome(setting, arms, sightings.beside());
+                outcome = tally.outcome(
+                        setting,
+                        arms,
+                        bound == null ? OptionalLong.empty() : OptionalLong.of(bound.total()),
+                        sightings.beside());
                 return true;
             }
             deciding = true;
@@ -272,8 +313,11 @@ public final class Replay {
             if ((target.x - rear) / perSecond >= until || admitted == 0) {
                 return true;
             }
-            if (!target.taken && !explain(target)) {
+            if ((!target.taken || bound != null) && !explain(target)) {
                 return false;
+            }
+            if (bound != null) {
+                addToBound(target, bound);
             }
             tally.gone(target);
             passing.removeFirst();
@@ -288,19 +332,57 @@ public final class Replay {
             ArmState arm = arms.get(candidate.arm);
             if (!candidate.closed && !prepare(arm, candidate)) {
                 complete = false;
-            } else if (!candidate.closed) {
+            } else if (!candidate.closed && !target.taken) {
                 close(candidate, overdue(candidate));
             }
         }
         return complete;
     }
 
+    private void addToBound(Target target, BoundTally sum) {
+        if (target.nature != Target.Nature.WANTED) {
+            return;
+        }
+        double near = treatedRadius + aim + 1000;
+        readTo(target.x + near);
+        for (int i = 1; i < passing.size() && passing.get(i).x <= target.x + near; i++) {
+            Target other = passing.get(i);
+            if (other.nature == Target.Nature.WANTED && other.squaredDistance(target) <= near * near) {
+                target.crowded = true;
+                other.crowded = true;
+            }
+        }
+        if (target.crowded) {
+            sum.addFree();
+            return;
+        }
+        List<MostTreatable.Chance> chances = new ArrayList<>();
+        for (Candidate candidate : target.candidates) {
+            if (candidate.leastBusy < Double.POSITIVE_INFINITY) {
+                chances.add(chance(arms.get(candidate.arm), candidate));
+            }
+        }
+        sum.add(chances);
+    }
+
+    /** The widest window that an arm can have for a plant, and the least time that it is busy with it. */
+    private MostTreatable.Chance chance(ArmState arm, Candidate candidate) {
+        boolean shifts = arm.shift.length() > 0;
+        double[] pieces = candidate.pieces;
+        double front = shifts || pieces.length == 0 ? arm.reach.front() : pieces[0];
+        double end = shifts || pieces.length == 0 ? arm.reach.rear() : pieces[pieces.length - 1];
+        double release = Math.max(candidate.known, time(candidate.target, arm, front) - candidate.mostApproach);
+        double lastStart = time(candidate.target, arm, end) - candidate.leastApproach - candidate.leastInGround;
+        return new MostTreatable.Chance(
+                arm.index, release - SLACK, lastStart + candidate.leastBusy + SLACK, candidate.leastBusy);
+    }
+
     /** Asks early for the plants that come next, so that one trip to the heads serves many. */
     private void prefetch() {
-        while (passing.size() - admitted < READ_AHEAD && readOne()) {
+        while (passing.size() - admitted < readAhead && readOne()) {
             // Reading is all.
         }
-        int end = Math.min(passing.size(), admitted + READ_AHEAD);
+        int end = Math.min(passing.size(), admitted + readAhead);
         for (int i = 0; i < end; i++) {
             Target target = passing.get(i);
             if (!target.taken && target.isDetection()) {
@@ -520,6 +602,7 @@ public final class Replay {
             candidate.enters = time(candidate.target, arm, begin);
             candidate.leaves = time(candidate.target, arm, end);
             if (!action.declined()) {
+                answered(candidate, action);
                 candidate.approach = action.approach();
                 candidate.inGround = action.inGround();
                 candidate.busy = action.busy();
@@ -577,6 +660,7 @@ public final class Replay {
             }
             return false;
         }
+        answered(candidate, action);
         double contact = start + action.approach();
         if (contact < candidate.enters - SLACK) {
             candidate.notBefore = start + Math.max(candidate.enters - contact, 2 * SLACK);
@@ -587,6 +671,11 @@ public final class Replay {
             return false;
         }
         return true;
+    }
+
+    private void answered(Candidate candidate, HeadAction action) {
+        candidate.answered(action);
+        treatedRadius = Math.max(treatedRadius, action.treatedRadius());
     }
 
     /** Whether the action keeps off every neighbour for as long as both may take; if not, says when to try again. */
@@ -683,6 +772,7 @@ public final class Replay {
         arm.freeAt = end;
         events.wake(end, arm.index);
         int treated = treat(arm, target, action, start);
+        sweep(arm, target, action, start);
         observer.acted(new ActionObserver.Done(
                 arm.index,
                 target.x,
@@ -735,6 +825,30 @@ public final class Replay {
             }
         }
         return treated;
+    }
+
+    /** Counts what an action does to the crop, and to plugs that stand already. */
+    private void sweep(ArmState arm, Target own, HeadAction action, double start) {
+        CropSweep sweep = arm.sweep;
+        if (sweep == null) {
+            return;
+        }
+        double mountX = arm.arm.mountX() + perSecond * start;
+        double[] extent = sweep.extent(action);
+        double last = mountX + extent[1] + CropSweep.WIDEST;
+        readTo(last);
+        for (int i = passing.from(mountX + extent[0] - CropSweep.WIDEST); i < passing.size(); i++) {
+            Target plant = passing.get(i);
+            if (plant.x > last) {
+                return;
+            }
+            if (plant == own || plant.lost || !plant.stands()) {
+                continue;
+            }
+            CropSweep.Meeting meeting = sweep.meeting(action, plant, mountX, arm.mount);
+            plant.lost |= meeting == CropSweep.Meeting.PLANT;
+            plant.touched |= meeting == CropSweep.Meeting.LEAVES;
+        }
     }
 
     private static boolean inside(HeadAction.Leg leg, int sign, double dx, double dy) {

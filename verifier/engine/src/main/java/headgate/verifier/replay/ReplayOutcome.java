@@ -3,6 +3,7 @@ package headgate.verifier.replay;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalLong;
 
 /**
  * What came of a replay. Every target plant is either reached or missed for one reason.
@@ -20,6 +21,7 @@ import java.util.Map;
  * @param travelled distance from the first plant to the last, m
  * @param speed of the carriage, m/s
  * @param stopped time that the carriage stood still for refills, s
+ * @param mostTreatable how many any dispatch could have reached, at most; empty if that was not asked for
  * @param beside plants outside of the ground to be treated
  */
 public record ReplayOutcome(
@@ -36,6 +38,7 @@ public record ReplayOutcome(
         double travelled,
         double speed,
         double stopped,
+        OptionalLong mostTreatable,
         long beside) {
 
     /** Copies. */
@@ -93,6 +96,25 @@ public record ReplayOutcome(
      */
     public long missed(Miss why) {
         return missed.getOrDefault(why, 0L);
+    }
+
+    /** {@return plants that an arm could have treated, had it had nothing else to do} */
+    public long treatable() {
+        return reached + missed(Miss.MAGAZINE_EMPTY) + missed(Miss.BLOCKED) + missed(Miss.ARM_BUSY);
+    }
+
+    /** {@return how many of the treatable plants no dispatch could have reached; empty if that was not asked for} */
+    public OptionalLong lostToCapacity() {
+        return mostTreatable.isPresent()
+                ? OptionalLong.of(Math.max(0, treatable() - mostTreatable.getAsLong()))
+                : OptionalLong.empty();
+    }
+
+    /** {@return how many more another dispatch could have reached at most; empty if that was not asked for} */
+    public OptionalLong lostToDispatch() {
+        return mostTreatable.isPresent()
+                ? OptionalLong.of(Math.max(0, Math.min(treatable(), mostTreatable.getAsLong()) - reached))
+                : OptionalLong.empty();
     }
 
     /** {@return plants that were seen} */

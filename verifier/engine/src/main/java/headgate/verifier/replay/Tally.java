@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalLong;
 
 /** Counts what becomes of targets as they go out of reach for good. */
 final class Tally {
@@ -47,6 +48,9 @@ final class Tally {
         }
         if (target.nature != Target.Nature.WANTED) {
             return;
+        }
+        if (target.lost) {
+            target.successful = false;
         }
         targets++;
         if (target.treated) {
@@ -100,7 +104,7 @@ final class Tally {
         return upright && covered;
     }
 
-    ReplayOutcome outcome(ReplaySetting setting, List<ArmState> arms, long beside) {
+    ReplayOutcome outcome(ReplaySetting setting, List<ArmState> arms, OptionalLong mostTreatable, long beside) {
         return new ReplayOutcome(
                 targets,
                 missed,
@@ -125,6 +129,7 @@ final class Tally {
                 first == Long.MIN_VALUE ? 0 : (last - first) / 1e6,
                 setting.speed(),
                 stopped,
+                mostTreatable,
                 beside);
     }
 }

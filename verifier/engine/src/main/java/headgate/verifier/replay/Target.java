@@ -51,6 +51,10 @@ final class Target {
     boolean alongside;
     boolean successful;
     boolean lost;
+
+    /** Another plant stands so near that one action may treat both. */
+    boolean crowded;
+
     boolean touched;
 
     Target(long number, long x, long y, PlantClass kind, double stem, double height, double canopy, Nature nature) {
@@ -79,6 +83,11 @@ final class Target {
         if (reason == null || why.compareTo(reason) > 0) {
             reason = why;
         }
+    }
+
+    /** Whether it is a plant that must not be hurt: one of the crop, or a plug that was set. */
+    boolean stands() {
+        return isCrop() || (successful && kind.equals(PlantClass.PLUG));
     }
 
     /** How far from another, squared, micrometres squared. */

@@ -3,9 +3,19 @@ package headgate.verifier.replay;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import headgate.api.shape.Interval;
 import headgate.api.shape.Outline;
+import headgate.api.shape.Point;
+import headgate.api.sheet.ActionTime;
+import headgate.api.sheet.Figure;
+import headgate.api.sheet.HeadSheet;
+import headgate.runtime.stand.Plant;
+import headgate.verifier.interlock.Interlock;
+import headgate.verifier.interlock.Interlocks;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class ReplayTest {
@@ -63,5 +73,279 @@ class ReplayTest {
         assertThat(head.run(head.setting(0.2, 0.2, arm), List.of(TestHead.weed(1, 0, 0.005)))
                         .missed(Miss.SEEN_TOO_LATE))
                 .isEqualTo(1);
+    }
+
+    /**
+     * Ten jobs of one machine as plants that stand side by side: duration and due time of a course problem on scheduling.
+     * All are known and in reach together; the reach ends for each where its due time says. At most eight can be on time:
+     * J. M. Moore, Management Science 15 (1968), and all 1024 sets tried.
+     */
+    @Test
+    void doesAsManyOfTenKnownTogetherAsCanBeDone() {
+        int[][] jobs = {
+            {19, 48}, {23, 75}, {5, 170}, {31, 215}, {17, 205}, {8, 240}, {32, 85}, {41, 67}, {26, 100}, {18, 95}
+        };
+        // A staircase: at 1 m/s, and with a time unit of 10 ms, the reach is as long as the start may wait.
+        List<Point> corners = new ArrayList<>();
+        List<Plant> plants = new ArrayList<>();
+        corners.add(Point.ofMetres(3, 0));
+        for (int i = 0; i < jobs.length; i++) {
+            double wait = (jobs[i][1] - jobs[i][0]) / 100.0;
+            corners.add(0, Point.ofMetres(3 - wait, 0.02 * i));
+            corners.add(0, Point.ofMetres(3 - wait, 0.02 * (i + 1)));
+            plants.add(TestHead.weed(5, 0.02 * i + 0.01, jobs[i][0] / 1000.0));
+        }
+        corners.add(0, Point.ofMetres(3, 0.02 * jobs.length));
+        TestHead staircase = new TestHead(Outline.of(corners), t -> 0.0, t -> 0.0, t -> 10 * t.stemDiameter(), 0.001);
+        ReplayOutcome outcome = staircase.run(staircase.setting(1, 4, TestHead.arm("a", 0)), plants);
+        assertThat(outcome.reached()).isEqualTo(8);
+        assertThat(outcome.missed(Miss.ARM_BUSY)).isEqualTo(2);
+        assertThat(outcome.mostTreatable().orElseThrow()).isEqualTo(8);
+    }
+
+    @Test
+    void letsTwoArmsHelpEachOtherAndAnArmBehindTakeWhatTheFrontMissed() {
+        List<Plant> three =
+                List.of(TestHead.weed(1, -0.05, 0.005), TestHead.weed(1, 0, 0.005), TestHead.weed(1, 0.05, 0.005));
+        assertThat(head.run(head.setting(0.2, 2, TestHead.arm("a", 0), TestHead.arm("b", 40_000)), three)
+                        .reached())
+                .isEqualTo(3);
+        ReplayArm front = TestHead.arm("front", 0);
+        ReplayArm behind = new ReplayArm(
+                "behind", 0, front.facing(), -1_000_000, 0, front.shift(), front.motion(), front.height(), List.of());
+        ReplayOutcome outcome = head.run(head.setting(0.2, 2, front, behind), three);
+        assertThat(outcome.reached()).isEqualTo(3);
+        assertThat(outcome.arms().get(1).actions()).isEqualTo(1);
+    }
+
+    @Test
+    void shiftsBetweenActionsAndNotDuringThem() {
+        ReplayArm base = TestHead.arm("a", 0);
+        ReplayArm shifting = new ReplayArm(
+                "a", 0, base.facing(), 0, 0, Interval.ofMetres(-0.5, 0.5), base.motion(), base.height(), List.of());
+        List<ActionObserver.Done> timeline = new ArrayList<>();
+        ReplayOutcome outcome = head.run(
+                head.setting(0.2, 2, shifting),
+                List.of(TestHead.weed(1, 0, 0.005), TestHead.weed(1.2, 0.3, 0.005)),
+                timeline::add);
+        assertThat(outcome.reached()).isEqualTo(2);
+        // From 0 to 0.2 m, where the reach's edge comes over y = 0.3 m: a trapezoid of 0.2 / 0.5 + 0.5 / 2 = 0.65 s.
+        ActionObserver.Done second = timeline.get(1);
+        assertThat(second.mount()).isEqualTo(200_000);
+        assertThat(second.shiftFrom()).isGreaterThanOrEqualTo(timeline.get(0).end() - 1e-9);
+        assertThat(second.start() - second.shiftFrom()).isCloseTo(0.65, within(1e-9));
+    }
+
+    @Test
+    void shiftsLinkedArmsTogetherAndOnlyAtRest() {
+        ReplayArm base = TestHead.arm("a", 0);
+        ReplayArm one = new ReplayArm(
+                "one", 0, base.facing(), 0, 0, Interval.ofMetres(-0.5, 0.5), base.motion(), base.height(), List.of());
+        ReplayArm two = new ReplayArm(
+                "two",
+                0,
+                base.facing(),
+                0,
+                1_000_000,
+                Interval.ofMetres(0.9, 1.5),
+                base.motion(),
+                base.height(),
+                List.of());
+        ReplaySetting alone = head.setting(0.2, 2, one, two);
+        ReplaySetting linked = new ReplaySetting(
+                alone.speed(),
+                alone.tools(),
+                alone.arms(),
+                List.of(new LinkGroup(List.of(0, 1))),
+                alone.ground(),
+                alone.ahead(),
+                alone.perception(),
+                alone.crop(),
+                alone.success(),
+                alone.plugs(),
+                alone.soil(),
+                alone.moisture(),
+                alone.rowLength(),
+                alone.interlocks(),
+                alone.seed());
+        // Arm two has a plant at once; arm one needs 0.2 m of shift for its own, which must wait for arm two.
+        List<Plant> plants = List.of(TestHead.weed(1, 1, 0.005), TestHead.weed(1.2, 0.3, 0.005));
+        List<ActionObserver.Done> timeline = new ArrayList<>();
+        assertThat(head.run(linked, plants, timeline::add).reached()).isEqualTo(2);
+        assertThat(timeline.get(1).shiftFrom()).isCloseTo(timeline.get(0).end(), within(1e-9));
+        timeline.clear();
+        assertThat(head.run(alone, plants, timeline::add).reached()).isEqualTo(2);
+        assertThat(timeline.get(1).shiftFrom()).isLessThan(timeline.get(0).end() - 0.5);
+    }
+
+    @Test
+    void missesWhatComesOnceTheMagazineIsEmpty() {
+        Magazine magazine = new Magazine(4, 1, 30, Magazine.Place.HEADLAND, false);
+        ReplayOutcome atHeadland = head.run(withMagazine(magazine), TestHead.row(10, 1));
+        // Rows of 5 m hold the plants at 0 to 4 m and at 5 to 9 m: of each five the last finds nothing left.
+        assertThat(atHeadland.reached()).isEqualTo(8);
+        assertThat(atHeadland.missed(Miss.MAGAZINE_EMPTY)).isEqualTo(2);
+        assertThat(atHeadland.stopped()).isEqualTo(30);
+        ReplayOutcome anywhere =
+                head.run(withMagazine(new Magazine(4, 1, 30, Magazine.Place.ANYWHERE, false)), TestHead.row(10, 1));
+        assertThat(anywhere.reached()).isEqualTo(10);
+        assertThat(anywhere.stopped()).isEqualTo(60);
+        assertThat(anywhere.time()).isCloseTo(9 / 0.2 + 60, within(1e-9));
+    }
+
+    private ReplaySetting withMagazine(Magazine magazine) {
+        ReplaySetting base = head.setting(0.2, 2, TestHead.arm("a", 0));
+        return new ReplaySetting(
+                base.speed(),
+                List.of(new ReplayTool("head", head.sheet(), Optional.of(magazine))),
+                base.arms(),
+                base.links(),
+                base.ground(),
+                base.ahead(),
+                base.perception(),
+                base.crop(),
+                base.success(),
+                base.plugs(),
+                base.soil(),
+                base.moisture(),
+                OptionalDouble.of(5),
+                base.interlocks(),
+                base.seed());
+    }
+
+    @Test
+    void waitsForANeighbourThatMayNotActAtTheSameTime() {
+        Interlock turns = new Interlock("a", "b", 0.03, List.of(), List.of(), List.of(), List.of(), List.of(), true);
+        ReplaySetting free = head.setting(0.2, 2, TestHead.arm("a", 0), TestHead.arm("b", 1_000_000));
+        ReplaySetting inTurn = new ReplaySetting(
+                free.speed(),
+                List.of(shortTool()),
+                free.arms(),
+                free.links(),
+                free.ground(),
+                free.ahead(),
+                free.perception(),
+                free.crop(),
+                free.success(),
+                free.plugs(),
+                free.soil(),
+                free.moisture(),
+                free.rowLength(),
+                new Interlocks(List.of(turns)),
+                free.seed());
+        List<Plant> plants = List.of(
+                TestHead.weed(1, 0, 0.005),
+                TestHead.weed(1, 0.05, 0.005),
+                TestHead.weed(1, 1, 0.005),
+                TestHead.weed(1, 1.05, 0.005));
+        assertThat(head.run(free, plants).reached()).isEqualTo(4);
+        ReplayOutcome outcome = head.run(inTurn, plants);
+        // Starts may be at 2.7 to 3.8 s, and an action takes 1 s: two of the four, whoever begins.
+        assertThat(outcome.reached()).isEqualTo(2);
+        assertThat(outcome.missed(Miss.BLOCKED)).isGreaterThanOrEqualTo(1);
+    }
+
+    /** A tool whose sheet allows no action longer than those that it does. */
+    private ReplayTool shortTool() {
+        HeadSheet sheet = head.sheet().toBuilder()
+                .actionTime(ActionTime.of(Figure.assumed(1), Figure.assumed(1), Figure.assumed(1)))
+                .build();
+        return new ReplayTool("head", sheet, Optional.empty());
+    }
+
+    @Test
+    void treatsWhatStandsInTheTreatedGroundToo() {
+        TestHead wide = new TestHead(REACH, t -> 0.3, t -> 0.4, t -> 0.3, 0.03);
+        ReplayOutcome outcome = wide.run(
+                wide.setting(0.2, 2, TestHead.arm("a", 0)),
+                List.of(
+                        TestHead.weed(1, -0.02, 0.005),
+                        TestHead.weed(1, 0, 0.005),
+                        TestHead.weed(1.02, 0, 0.005),
+                        TestHead.weed(1.1, 0, 0.005)));
+        assertThat(outcome.reached()).isEqualTo(4);
+        assertThat(outcome.alongside()).isGreaterThanOrEqualTo(1);
+        assertThat(outcome.arms().get(0).actions()).isLessThan(4);
+        assertThat(outcome.mostTreatable().orElseThrow()).isGreaterThanOrEqualTo(4);
+    }
+
+    @Test
+    void seesPlantsThatStandTogetherAsOne() {
+        ReplaySetting setting = head.setting(0.2, 2, TestHead.arm("a", 0))
+                .withPerception(new Perception(1, List.of(), 0, 0, 0.012, false));
+        ReplayOutcome outcome =
+                head.run(setting, List.of(TestHead.weed(1, 0, 0.005), TestHead.weed(1.008, 0.004, 0.005)));
+        // 8.9 mm apart: one detection; the treated disc of 5 mm does not come to the other.
+        assertThat(outcome.reached()).isEqualTo(1);
+        assertThat(outcome.missed(Miss.UNSEEN)).isEqualTo(1);
+    }
+
+    @Test
+    void keepsOffTheCropAndCountsWhatIsHurt() {
+        ReplaySetting base = head.setting(0.2, 2, TestHead.arm("a", 0));
+        ReplaySetting careful = new ReplaySetting(
+                base.speed(),
+                base.tools(),
+                base.arms(),
+                base.links(),
+                base.ground(),
+                base.ahead(),
+                base.perception(),
+                new CropCare(0.05, 0, 0.4, 0.1, 0.0),
+                base.success(),
+                base.plugs(),
+                base.soil(),
+                base.moisture(),
+                base.rowLength(),
+                base.interlocks(),
+                base.seed());
+        Plant crop = new Plant(new Plant.Position(1_000_000, 0), Plant.CROP, 0, 0.4, 0.1);
+        ReplayOutcome tooNear = head.run(careful, List.of(crop, TestHead.weed(1.04, 0, 0.005)));
+        assertThat(tooNear.missed(Miss.TOO_NEAR)).isEqualTo(1);
+        assertThat(tooNear.crop()).isEqualTo(new ReplayOutcome.Crop(1, 0, 0));
+        // The fixed body is x -0.05 to 0.45, y -0.15 to 0.15 m, from 0.35 m over the ground up: it meets what is 0.4 m
+        // high.
+        ReplayOutcome met = head.run(careful, List.of(crop, TestHead.weed(1.06, 0, 0.005)));
+        assertThat(met.reached()).isEqualTo(1);
+        assertThat(met.crop().lost()).isEqualTo(1);
+        // A plant lower than that is passed over.
+        Plant low = new Plant(new Plant.Position(1_000_000, 0), Plant.CROP, 0, 0.2, 0.1);
+        assertThat(head.run(careful, List.of(low, TestHead.weed(1.06, 0, 0.005)))
+                        .crop())
+                .isEqualTo(new ReplayOutcome.Crop(1, 0, 0));
+    }
+
+    @Test
+    void doesNotDependOnThreadsNorOnWhatElseIsReplayed() {
+        ReplaySetting setting = head.setting(0.2, 1, TestHead.arm("a", 0), TestHead.arm("b", 40_000))
+                .withPerception(new Perception(0.9, List.of(), 0, 0, 0.01, false));
+        List<ReplayOutcome> alone = new ArrayList<>();
+        for (long seed = 1; seed <= 6; seed++) {
+            AnswerBook book = new AnswerBook(setting.tools(), List.of(head.answers()), 0, Long.MAX_VALUE);
+            Replay replay = new Replay(setting.withSeed(seed), plot(seed), book);
+            ReplayRun.run(List.of(replay), book, 1);
+            alone.add(replay.outcome().orElseThrow());
+        }
+        AnswerBook book = new AnswerBook(setting.tools(), List.of(head.answers()), 0, Long.MAX_VALUE);
+        List<Replay> together = new ArrayList<>();
+        for (long seed = 1; seed <= 6; seed++) {
+            together.add(new Replay(setting.withSeed(seed), plot(seed), book));
+        }
+        assertThat(ReplayRun.run(together, book, 3)).isTrue();
+        assertThat(together.stream().map(r -> r.outcome().orElseThrow())).isEqualTo(alone);
+    }
+
+    private static PlantSource plot(long seed) {
+        return new RandomPlot(seed, 500, 8, 1, 0, 0.1);
+    }
+
+    @Test
+    void isUndecidedWhenTheBudgetOfAnswersIsUsedUp() {
+        ReplaySetting setting = head.setting(0.2, 2, TestHead.arm("a", 0));
+        AnswerBook book = new AnswerBook(setting.tools(), List.of(head.answers()), 0, 1);
+        Replay replay = new Replay(setting, PlantSource.of(TestHead.row(10, 1)), book);
+        assertThat(ReplayRun.run(List.of(replay), book, 1)).isFalse();
+        assertThat(book.exhausted()).isTrue();
+        assertThat(replay.outcome()).isEmpty();
     }
 }

@@ -160,7 +160,10 @@ record TestHead(
     ReplayOutcome run(ReplaySetting setting, List<Plant> plants, ActionObserver observer) {
         AnswerBook book = new AnswerBook(setting.tools(), List.of(answers()), 0, Long.MAX_VALUE);
         Replay replay = new Replay(
-                setting, PlantSource.of(plants), book, headgate.verifier.dispatch.EarliestDue::new, observer);
+                setting,
+                PlantSource.of(plants),
+                book,
+                Replay.Options.USUAL.withBound().withObserver(observer));
         if (!ReplayRun.run(List.of(replay), book, 1)) {
             throw new AssertionError("the replay did not end: " + book.fault());
         }
