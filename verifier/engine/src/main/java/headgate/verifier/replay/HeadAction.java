@@ -130,7 +130,7 @@ public final class HeadAction {
         return leg.treated() == null
                 ? 0
                 : leg.treated().vertices().stream()
-                        .mapToDouble(p -> Math.hypot(p.x(), p.y()))
+                        .mapToDouble(p -> Math.hypot((double) p.x(), (double) p.y()))
                         .max()
                         .orElse(0);
     }

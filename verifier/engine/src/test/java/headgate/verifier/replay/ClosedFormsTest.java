@@ -175,7 +175,10 @@ class ClosedFormsTest {
             Waits own = new Waits(chord, size.weeds());
             waits.add(own);
             replays.add(new Replay(
-                    setting, PlantSource.of(weeds(perSecond, size.weeds(), law, 100 + seed)), book, dispatch, own));
+                    setting,
+                    PlantSource.of(weeds(perSecond, size.weeds(), law, 100 + seed)),
+                    book,
+                    new Replay.Options(dispatch, own, false, 256)));
         }
         assertThat(ReplayRun.run(replays, book, 2)).isTrue();
         return IntStream.range(0, size.seeds())
