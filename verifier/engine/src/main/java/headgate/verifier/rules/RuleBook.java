@@ -25,6 +25,7 @@ import headgate.verifier.rules.pack.Manifest;
 import headgate.verifier.rules.pack.SelfContained;
 import headgate.verifier.rules.plan.OperationMatches;
 import headgate.verifier.rules.plan.WorkRangeHolds;
+import headgate.verifier.rules.rows.EdgePassesClear;
 import headgate.verifier.rules.rows.EveryLaneHasAnArm;
 import headgate.verifier.rules.rows.PlanterPasses;
 import headgate.verifier.rules.rows.StripCoversLane;
@@ -74,8 +75,12 @@ public final class RuleBook {
             new BoltsHold(),
             new PowerSuffices());
 
-    private static final List<Rule> ROWS =
-            List.of(new EveryLaneHasAnArm(), new StripCoversLane(), new WheelsBetweenRows(), new PlanterPasses());
+    private static final List<Rule> ROWS = List.of(
+            new EveryLaneHasAnArm(),
+            new StripCoversLane(),
+            new WheelsBetweenRows(),
+            new PlanterPasses(),
+            new EdgePassesClear());
 
     private static final List<Rule> CLEARANCE = List.of(new WorkHeightExists(), new ArmToArm());
 

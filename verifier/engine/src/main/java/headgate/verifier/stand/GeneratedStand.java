@@ -20,7 +20,8 @@ import org.jspecify.annotations.Nullable;
  * @param weeds weeds of one or more patterns, one over the other
  * @param seed what chance follows from
  */
-public record GeneratedStand(Ground ground, Optional<Sown> sown, List<Weeds> weeds, long seed) implements Iterable<Plant> {
+public record GeneratedStand(Ground ground, Optional<Sown> sown, List<Weeds> weeds, long seed)
+        implements Iterable<Plant> {
 
     /** Copies the list. */
     public GeneratedStand {

@@ -164,7 +164,11 @@ class ChangeOverTest {
                 subject, Setup.of(subject), Setup.of(SetRowSpacing.to(TO).apply(subject)));
     }
 
-    /** The least margin of all pairs of arms, measured as gaps every hundredth of a second of every step, m. */
+    /**
+     * The least margin of all pairs of arms, m, at every instant of every step: from one look to the next no two arms come
+     * nearer than the margin that was left, since each gap shrinks by no more than the two speeds together. Where a plan is
+     * not clear, a look every millisecond shows it.
+     */
     private static double worstMargin(Case subject, ChangeOver plan) {
         Map<String, Station> arms = new HashMap<>();
         Map<String, Long> at = new HashMap<>();
@@ -174,7 +178,13 @@ class ChangeOverTest {
         }
         double worst = Double.POSITIVE_INFINITY;
         for (ChangeOver.Step step : plan.steps()) {
-            for (double t = 0; t <= step.time(); t += 0.01) {
+            double fastest = 2
+                    * subject.carriage().value().arms().stream()
+                            .mapToDouble(a -> a.shiftMotion().speed())
+                            .max()
+                            .orElseThrow();
+            double left = 0;
+            for (double t = 0; t <= step.time(); t += Math.max(left / fastest, 0.001)) {
                 Map<String, Long> now = new HashMap<>(at);
                 for (ChangeOver.Move m : step.moves()) {
                     Travel travel = new Travel(
@@ -182,7 +192,8 @@ class ChangeOverTest {
                             Objects.requireNonNull(arms.get(m.arm())).arm().shiftMotion());
                     now.put(m.arm(), m.from() + Math.round(travel.position(t) * Micrometres.PER_METRE));
                 }
-                worst = Math.min(worst, margin(subject, arms, now));
+                left = margin(subject, arms, now);
+                worst = Math.min(worst, left);
             }
             step.moves().forEach(m -> at.put(m.arm(), m.to()));
         }

@@ -4,11 +4,14 @@ import headgate.api.shape.Interval;
 import headgate.runtime.carriage.Arm;
 import headgate.verifier.check.Case;
 import headgate.verifier.check.Edit;
+import headgate.verifier.remedy.LeaveArmsEmpty;
 import headgate.verifier.remedy.LengthenRails;
 import headgate.verifier.remedy.SetRowSpacing;
 import headgate.verifier.remedy.SetRowsPerPass;
 import headgate.verifier.setup.Setup;
 import headgate.verifier.setup.Station;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -27,6 +30,9 @@ final class Changes {
     private static final double SPACING_STEP = 0.005;
 
     private static final int MOST_SPACING_STEPS = 40;
+
+    /** Set-ups that are tried without some heads: all single ones and all pairs of eight arms. */
+    private static final int MOST_TRIES = 36;
 
     private Changes() {}
 
@@ -85,6 +91,28 @@ final class Changes {
                     new Interval(arm.shift().least() - steps * STEP, arm.shift().most() + steps * STEP));
         }
         return new LengthenRails(rails).apply(subject);
+    }
+
+    /** The fewest fitted heads, up to two, without which every lane has an arm. */
+    static Optional<Edit> emptyArms(Case subject) {
+        List<String> fitted = subject.mountings().stream()
+                .filter(m -> !(m.duty() instanceof Case.Duty.AsNeeded))
+                .map(Case.Mounting::armId)
+                .distinct()
+                .sorted()
+                .toList();
+        List<List<String>> tries = new ArrayList<>();
+        fitted.forEach(arm -> tries.add(List.of(arm)));
+        for (int i = 0; i < fitted.size(); i++) {
+            for (int j = i + 1; j < fitted.size(); j++) {
+                tries.add(List.of(fitted.get(i), fitted.get(j)));
+            }
+        }
+        return tries.stream()
+                .limit(MOST_TRIES)
+                .<Edit>map(LeaveArmsEmpty::new)
+                .filter(edit -> isServed(edit.apply(subject)))
+                .findFirst();
     }
 
     /** The most rows in one pass, fewer than now, that divide the planter's. */

@@ -61,6 +61,7 @@ public final class EveryLaneHasAnArm implements Rule {
                             .collect(Collectors.joining(", "))
                     + "."));
         }
+        Changes.emptyArms(subject).ifPresent(finding::propose);
         Changes.fewerRows(subject).ifPresent(finding::propose);
         Changes.longerRails(subject).ifPresent(finding::propose);
         Changes.otherSpacing(subject).ifPresent(finding::propose);
