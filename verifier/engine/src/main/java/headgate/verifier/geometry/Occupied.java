@@ -246,9 +246,18 @@ public final class Occupied {
         return new Occupied(kept);
     }
 
-    /** {@return a box around each convex prism, without repeats} */
-    public List<Box> boxes() {
-        return pieces.stream().map(Piece::box).distinct().toList();
+    /**
+     * A box around the part of each convex prism that lies in a region, seen from above.
+     *
+     * @param region the region
+     * @return the boxes, without repeats, over the prisms' heights; each is an outer bound, by as much as the prism's extent
+     *     along one axis shrinks as it is cut along the other, and by less than a micrometre of rounding
+     */
+    public List<Box> boxesWithin(Box region) {
+        return pieces.stream()
+                .flatMap(p -> p.boxWithin(region).stream())
+                .distinct()
+                .toList();
     }
 
     /** {@return the convex prisms, without repeats} */

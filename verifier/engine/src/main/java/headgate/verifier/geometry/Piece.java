@@ -3,6 +3,7 @@ package headgate.verifier.geometry;
 import headgate.api.shape.Interval;
 import headgate.api.shape.Prism;
 import java.util.List;
+import java.util.Optional;
 
 /** A convex prism with its bounds at hand. */
 record Piece(Ring ring, Interval height, Box box) {
@@ -55,6 +56,41 @@ record Piece(Ring ring, Interval height, Box box) {
                                 .withVertical(height.gapTo(other.height))
                                 .compareToDistance(distance)
                         < 0;
+    }
+
+    /** The box around what lies in a region seen from above; empty if nothing does. */
+    Optional<Box> boxWithin(Box region) {
+        Optional<Interval> x = extent(ring.y, ring.x, region.y()).flatMap(e -> common(e, region.x()));
+        Optional<Interval> y = extent(ring.x, ring.y, region.x()).flatMap(e -> common(e, region.y()));
+        return x.isEmpty() || y.isEmpty() ? Optional.empty() : Optional.of(new Box(x.get(), y.get(), height));
+    }
+
+    private static Optional<Interval> common(Interval a, Interval b) {
+        long least = Math.max(a.least(), b.least());
+        long most = Math.min(a.most(), b.most());
+        return least <= most ? Optional.of(new Interval(least, most)) : Optional.empty();
+    }
+
+    /** The extent along one axis of what lies in a range along the other, rounded outward. */
+    private static Optional<Interval> extent(long[] across, long[] along, Interval range) {
+        long least = Long.MAX_VALUE;
+        long most = Long.MIN_VALUE;
+        for (int i = 0; i < across.length; i++) {
+            if (range.contains(across[i])) {
+                least = Math.min(least, along[i]);
+                most = Math.max(most, along[i]);
+            }
+            int next = i + 1 == across.length ? 0 : i + 1;
+            for (long cut : new long[] {range.least(), range.most()}) {
+                if ((across[i] < cut && cut < across[next]) || (across[i] > cut && cut > across[next])) {
+                    long gain = (along[next] - along[i]) * (cut - across[i]);
+                    long span = across[next] - across[i];
+                    least = Math.min(least, along[i] + Math.floorDiv(gain, span));
+                    most = Math.max(most, along[i] - Math.floorDiv(-gain, span));
+                }
+            }
+        }
+        return least <= most ? Optional.of(new Interval(least, most)) : Optional.empty();
     }
 
     Prism prism() {

@@ -9,7 +9,7 @@ import java.util.List;
 
 /**
  * Covers a set, grown by a gap, by few zones. Each convex prism of the set that some place of the reach is too near to is
- * covered by the box around it, grown by the gap, and cut to the box around the reach and a tenth of a millimetre more. Zones that another holds are dropped, and two become one as long as
+ * covered by the box around what of it is no farther than the gap, grown by the gap, and cut to the box around the reach and a tenth of a millimetre more. Zones that another holds are dropped, and two become one as long as
  * that closes no more than half a percent of the box around the reach. So the zones hold every place that is too
  * near, and more: up to the box around each grown prism, and half a percent for each zone that was saved.
  */
@@ -40,7 +40,9 @@ final class ZoneCover {
         }
         Box within = reach.bounds().orElseThrow().grown(Zone.TENTH);
         List<Zone> zones = new ArrayList<>();
-        for (Box box : set.nearerThan(gap, reach).boxes()) {
+        // What is too near to a place of the reach has a point within the gap of it: the rest of a prism does not
+        // matter.
+        for (Box box : set.nearerThan(gap, reach).boxesWithin(within.grown(gap))) {
             zones.add(Zone.around(common(box.grown(gap), within)));
         }
         zones.sort(ORDER);
