@@ -28,8 +28,9 @@ final class ExtensionIndex {
      *
      * @param index its bytes; null if the archive has none
      * @param classes the classes of the package
+     * @param unreadable binary names of classes that could not be read; that is told elsewhere
      */
-    ExtensionIndex(byte @Nullable [] index, List<ClassFile> classes) {
+    ExtensionIndex(byte @Nullable [] index, List<ClassFile> classes, Set<String> unreadable) {
         if (index != null && index.length > PackageLimits.TEXT) {
             problem(NAME, index.length + " bytes", "must have at most " + PackageLimits.TEXT + " bytes");
             return;
@@ -45,6 +46,8 @@ final class ExtensionIndex {
                     index == null ? "nothing" : listed.size() + " classes " + listed,
                     "must list one class, the head; annotate it with @Extension and let the annotation processor of pf4j"
                             + " write this file");
+        } else if (unreadable.containsAll(listed)) {
+            extension = Optional.of(listed.iterator().next());
         } else if (!annotated.equals(listed)) {
             problem(
                     NAME,

@@ -77,10 +77,16 @@ public final class HeadPackage {
     private final SortedMap<String, byte[]> files;
     private final SortedMap<String, byte[]> classBytes = new TreeMap<>();
     private final List<ClassFile> classes = new ArrayList<>();
+    private final Set<String> unreadable = new TreeSet<>();
 
     private HeadPackage(ZipArchive archive) {
         this.files = archive.files();
         problems.addAll(archive.problems());
+    }
+
+    /** {@return attributes of the manifest that a head's package must not have, sorted} */
+    static Set<String> forbiddenAttributes() {
+        return FORBIDDEN.keySet();
     }
 
     /**
@@ -126,11 +132,34 @@ public final class HeadPackage {
         if (archive.isEmpty()) {
             return new NotAJar(Reason.NOT_AN_ARCHIVE, "no JAR, or a damaged one", "build the head's JAR again");
         }
-        return new HeadPackage(archive.get()).inspected(archive.get().names(), bytes);
+        HeadPackage looked = new HeadPackage(archive.get());
+        return archive.get().isWhole()
+                ? looked.inspected(archive.get().names(), bytes)
+                : looked.notUnpacked(archive.get().names(), bytes);
     }
 
     private void problem(Kind kind, String where, String found, String expected) {
         problems.add(new PackageProblem(kind, Printable.text(where), Printable.text(found), expected));
+    }
+
+    /** What is not known is not looked at: every further problem would only follow from the first. */
+    private Inspected notUnpacked(List<String> names, byte[] bytes) {
+        PackageFacts facts = new PackageFacts(
+                sha256(bytes),
+                bytes.length,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                shown(names),
+                List.of(),
+                told());
+        return new Inspected(facts, Optional.empty());
+    }
+
+    private static List<String> shown(List<String> names) {
+        return names.stream().map(Printable::text).sorted().toList();
     }
 
     private Inspected inspected(List<String> names, byte[] bytes) {
@@ -177,7 +206,7 @@ public final class HeadPackage {
                         "Plugin-Requires",
                         r.toString(),
                         "must include " + Version.OF_API + ", the version of the head API here"));
-        ExtensionIndex index = new ExtensionIndex(files.get(ExtensionIndex.NAME), classes);
+        ExtensionIndex index = new ExtensionIndex(files.get(ExtensionIndex.NAME), classes, unreadable);
         problems.addAll(index.problems());
         Optional<String> extension = index.extension();
 
@@ -190,7 +219,7 @@ public final class HeadPackage {
                 provider,
                 range,
                 extension,
-                names.stream().map(Printable::text).sorted().toList(),
+                shown(names),
                 classes.stream().map(c -> c.name().replace('/', '.')).sorted().toList(),
                 told());
         boolean blocked = problems.stream().anyMatch(p -> BLOCKING.contains(p.kind()));
@@ -226,7 +255,7 @@ public final class HeadPackage {
             MainAttributes manifest, String name, String expected, Function<String, Optional<T>> parser) {
         Optional<String> text = manifest.get(name);
         Optional<T> value = text.flatMap(parser);
-        if (value.isEmpty()) {
+        if (value.isEmpty() && manifest.isReadable() && files.containsKey(MANIFEST)) {
             problem(Kind.MANIFEST, name, text.map(t -> '"' + t + '"').orElse("nothing"), expected);
         }
         return value;
@@ -271,6 +300,7 @@ public final class HeadPackage {
                 classes.add(file);
                 classBytes.put(entry, content);
             } catch (IOException e) {
+                unreadable.add(expected.replace('/', '.'));
                 problem(
                         Kind.CLASS_FILE,
                         "entry " + entry,

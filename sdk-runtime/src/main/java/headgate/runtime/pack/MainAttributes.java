@@ -17,6 +17,7 @@ final class MainAttributes {
 
     private final SortedMap<String, String> byName = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
     private final List<PackageProblem> problems = new ArrayList<>();
+    private boolean readable = true;
 
     private MainAttributes() {}
 
@@ -29,6 +30,7 @@ final class MainAttributes {
     static MainAttributes read(byte[] bytes) {
         MainAttributes result = new MainAttributes();
         if (bytes.length > PackageLimits.TEXT) {
+            result.readable = false;
             result.problem("manifest", bytes.length + " bytes", "must have at most " + PackageLimits.TEXT + " bytes");
             return result;
         }
@@ -39,6 +41,7 @@ final class MainAttributes {
                     .decode(ByteBuffer.wrap(bytes))
                     .toString();
         } catch (CharacterCodingException e) {
+            result.readable = false;
             result.problem("manifest", "other bytes", "must be UTF-8");
             return result;
         }
@@ -90,6 +93,11 @@ final class MainAttributes {
      */
     Optional<String> get(String name) {
         return Optional.ofNullable(byName.get(name));
+    }
+
+    /** {@return true if its text could be read; otherwise it is not known what it says} */
+    boolean isReadable() {
+        return readable;
     }
 
     /** {@return what is wrong with the section} */

@@ -47,6 +47,7 @@ final class ZipArchive {
     private final List<String> names = new ArrayList<>();
     private final List<PackageProblem> problems = new ArrayList<>();
     private final ByteBuffer bytes;
+    private boolean whole = true;
 
     private ZipArchive(byte[] bytes) {
         this.bytes = ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);
@@ -80,6 +81,11 @@ final class ZipArchive {
         return Collections.unmodifiableSortedMap(files);
     }
 
+    /** {@return true if every file in it was unpacked; otherwise its content is not known} */
+    boolean isWhole() {
+        return whole;
+    }
+
     /** {@return what is wrong with the archive} */
     List<PackageProblem> problems() {
         return problems;
@@ -88,6 +94,12 @@ final class ZipArchive {
     private void problem(String where, String found, String expected) {
         problems.add(new PackageProblem(
                 PackageProblem.Kind.ARCHIVE, Printable.text(where), Printable.text(found), expected));
+    }
+
+    /** A problem that keeps an entry from being unpacked. */
+    private void unread(String where, String found, String expected) {
+        whole = false;
+        problem(where, found, expected);
     }
 
     private int u2(int at) {
@@ -123,7 +135,7 @@ final class ZipArchive {
             problem("archive", "a comment", "must have no comment: readers disagree about what it may hide");
         }
         if (count > PackageLimits.ENTRIES) {
-            problem("archive", count + " entries", "must have at most " + PackageLimits.ENTRIES + " entries");
+            unread("archive", count + " entries", "must have at most " + PackageLimits.ENTRIES + " entries");
             return true;
         }
         List<Place> places = new ArrayList<>();
@@ -157,7 +169,7 @@ final class ZipArchive {
 
     private Optional<String> name(int at, int length) {
         if (length > PackageLimits.NAME) {
-            problem("entry name", length + " bytes", "must have at most " + PackageLimits.NAME + " bytes");
+            unread("entry name", length + " bytes", "must have at most " + PackageLimits.NAME + " bytes");
             return Optional.empty();
         }
         byte[] raw = new byte[length];
@@ -168,7 +180,7 @@ final class ZipArchive {
                     .decode(ByteBuffer.wrap(raw))
                     .toString());
         } catch (CharacterCodingException e) {
-            problem("entry name", new String(raw, StandardCharsets.ISO_8859_1), "must be UTF-8");
+            unread("entry name", new String(raw, StandardCharsets.ISO_8859_1), "must be UTF-8");
             return Optional.empty();
         }
     }
@@ -212,7 +224,7 @@ final class ZipArchive {
     private boolean unpackAll(List<Place> places, int directory) {
         long total = places.stream().mapToLong(Place::size).sum();
         if (total > PackageLimits.TOTAL) {
-            problem(
+            unread(
                     "archive",
                     total + " bytes unpacked",
                     "must have at most " + PackageLimits.TOTAL + " bytes unpacked");
@@ -223,7 +235,7 @@ final class ZipArchive {
         long free = 0;
         for (Place place : byOffset) {
             if (place.offset() < free) {
-                problem("entry " + place.name(), "shared bytes", "must not share bytes with another entry");
+                unread("entry " + place.name(), "shared bytes", "must not share bytes with another entry");
                 return true;
             }
             if (place.offset() > free) {
@@ -236,7 +248,7 @@ final class ZipArchive {
             int nameLength = u2(at + 26);
             Optional<String> localName = name(at + LOCAL_LENGTH, nameLength);
             if (!localName.equals(Optional.of(place.name())) || !sameInBoth(place, at)) {
-                problem(
+                unread(
                         "entry " + place.name(),
                         "another name, method, checksum or size",
                         "must say the same in both of its headers");
@@ -308,19 +320,19 @@ final class ZipArchive {
     private boolean unpack(Place place, int content) {
         String where = "entry " + place.name();
         if ((place.flags() & ENCRYPTED) != 0) {
-            problem(where, "encrypted", "must not be encrypted");
+            unread(where, "encrypted", "must not be encrypted");
             return true;
         }
         if (place.method() != STORED && place.method() != DEFLATED) {
-            problem(where, "method " + place.method(), "must be stored or deflated");
+            unread(where, "method " + place.method(), "must be stored or deflated");
             return true;
         }
         if (place.size() > PackageLimits.ENTRY) {
-            problem(where, place.size() + " bytes", "must have at most " + PackageLimits.ENTRY + " bytes");
+            unread(where, place.size() + " bytes", "must have at most " + PackageLimits.ENTRY + " bytes");
             return true;
         }
         if (place.size() > PackageLimits.RATIO_FREE && place.size() > place.packed() * PackageLimits.RATIO) {
-            problem(
+            unread(
                     where,
                     place.packed() + " bytes that become " + place.size(),
                     "must not grow more than " + PackageLimits.RATIO + "-fold when unpacked");

@@ -13,7 +13,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,8 +29,6 @@ class FuzzTest {
     private static final Path FORMATS = Path.of("src", "test", "resources", "headgate", "formats");
 
     private static final Path FOUND = Path.of("src", "test", "resources", "headgate", "found");
-
-    private static final int SECONDS = Integer.getInteger("headgate.fuzz-seconds", 120);
 
     private static final byte[] CSV =
             "# headgate.stand/1\nx [m],y [mm],class,stem [mm]\n0.5,-12.5,broadleaf,3\n1,2,crop,\n"
@@ -75,41 +72,7 @@ class FuzzTest {
     @ValueSource(classes = {FileTarget.class, StandTarget.class})
     @Tag("deep")
     void jazzerFindsNothing(Class<?> target, @TempDir Path folder) throws IOException, InterruptedException {
-        Path corpus = Files.createDirectory(folder.resolve("corpus"));
-        int number = 0;
-        for (byte[] seed : seeds()) {
-            Files.write(corpus.resolve("seed-" + number++), seed);
-        }
-        Path said = folder.resolve("said");
-        Process fuzzer = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-Xmx1g",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        "com.code_intelligence.jazzer.Jazzer",
-                        "--target_class=" + target.getName(),
-                        "--instrumentation_includes=headgate.**:com.fasterxml.jackson.core.**",
-                        "-max_total_time=" + SECONDS,
-                        "-max_len=20000",
-                        "-seed=1",
-                        "-print_final_stats=1",
-                        corpus.toString())
-                .directory(folder.toFile())
-                .redirectErrorStream(true)
-                .redirectOutput(said.toFile())
-                .start();
-        boolean ended = fuzzer.waitFor(SECONDS + 300L, TimeUnit.SECONDS);
-        fuzzer.destroyForcibly();
-        List<String> lines = Files.readAllLines(said, StandardCharsets.ISO_8859_1);
-        String last = String.join("\n", lines.subList(Math.max(0, lines.size() - 60), lines.size()));
-        assertThat(ended).as(last).isTrue();
-        assertThat(fuzzer.exitValue()).as(last).isZero();
-        long runs = lines.stream()
-                .filter(line -> line.startsWith("stat::number_of_executed_units:"))
-                .mapToLong(line -> Long.parseLong(line.replaceAll("\\D", "")))
-                .sum();
-        System.out.println(target.getSimpleName() + ": " + runs + " executions in " + SECONDS + " s, no finding");
-        assertThat(runs).as(last).isGreaterThan(1000);
+        JazzerRun.findsNothing(target, "headgate.**:com.fasterxml.jackson.core.**", seeds(), folder);
     }
 
     @Test

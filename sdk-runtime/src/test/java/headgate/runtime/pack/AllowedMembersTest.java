@@ -15,6 +15,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -114,6 +115,36 @@ class AllowedMembersTest {
 
     private static String name(Class<?> type) {
         return type.getTypeName().replace(type.getName(), type.getName()).replaceFirst("^java\\.lang\\.(?=[^.]+$)", "");
+    }
+
+    /**
+     * A class of a partner's may inherit a refused method from one listed class and an allowed one of the same name from a
+     * listed interface; a call through the interface would run the other. No two listed types allow that.
+     */
+    @Test
+    void noInterfaceAllowsWhatAClassThatCanBeExtendedRefuses() throws Exception {
+        Set<String> allowedByInterfaces = new TreeSet<>();
+        Set<String> refusedByOthers = new TreeSet<>();
+        Class<?> type = Object.class;
+        for (String line : lines()) {
+            String[] words = line.strip().split(" ", -1);
+            if (!line.startsWith(" ")) {
+                type = Class.forName(words[words[0].equals("hidden") ? 2 : 1], false, null);
+                continue;
+            }
+            for (int i = 2; i < words.length; i++) {
+                String key = words[1] + words[i];
+                if (words[0].equals("allow") && type.isInterface()) {
+                    allowedByInterfaces.add(key);
+                }
+                boolean extensible = Modifier.isPublic(type.getModifiers()) && !Modifier.isFinal(type.getModifiers());
+                if (words[0].equals("refuse") && extensible) {
+                    refusedByOthers.add(key);
+                }
+            }
+        }
+        assertThat(allowedByInterfaces).hasSizeGreaterThan(200).doesNotContainAnyElementsOf(refusedByOthers);
+        assertThat(refusedByOthers).contains("parallelStream()", "printStackTrace()", "wait()");
     }
 
     @Test

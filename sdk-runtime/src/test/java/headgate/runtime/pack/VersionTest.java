@@ -6,21 +6,110 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 class VersionTest {
 
-    /** Precedence as in Semantic Versioning 2.0.0, section 11: 1.0.0 < 2.0.0 < 2.1.0 < 2.1.1. */
+    /** Semantic Versioning 2.0.0, section 11: the two chains of examples there, and numbers that are no words. */
     @Test
-    void numbersCompareAsNumbers() {
-        List<String> rising = List.of("0.1.0", "0.2.0", "0.10.0", "1.0.0", "2.0.0", "2.1.0", "2.1.1", "2.1.10");
-        for (int i = 0; i + 1 < rising.size(); i++) {
-            assertThat(Version.parse(rising.get(i)).orElseThrow())
-                    .isLessThan(Version.parse(rising.get(i + 1)).orElseThrow());
+    void precedenceIsThatOfThePublishedExamples() {
+        for (List<String> rising : List.of(
+                List.of("1.0.0", "2.0.0", "2.1.0", "2.1.1"),
+                List.of(
+                        "1.0.0-alpha",
+                        "1.0.0-alpha.1",
+                        "1.0.0-alpha.beta",
+                        "1.0.0-beta",
+                        "1.0.0-beta.2",
+                        "1.0.0-beta.11",
+                        "1.0.0-rc.1",
+                        "1.0.0"),
+                List.of("0.1.0", "0.2.0", "0.10.0", "1.0.0", "2.1.1", "2.1.10"))) {
+            for (int i = 0; i + 1 < rising.size(); i++) {
+                assertThat(version(rising.get(i))).isLessThan(version(rising.get(i + 1)));
+            }
         }
+        assertThat(version("1.0.0+5")).isEqualByComparingTo(version("1.0.0+7")).isNotEqualTo(version("1.0.0+7"));
+    }
+
+    /** The forms of section 9 and 10 of the same text, and what they leave out. */
+    @Test
+    void theFormIsThatOfThePublishedText() {
+        for (String text : List.of(
+                "1.0.0-alpha",
+                "1.0.0-alpha.1",
+                "1.0.0-0.3.7",
+                "1.0.0-x.7.z.92",
+                "1.0.0-x-y-z.--",
+                "1.0.0-alpha+001",
+                "1.0.0+20130313144700",
+                "1.0.0-beta+exp.sha.5114f85",
+                "1.0.0+21AF26D3----117B344092BD",
+                "1.2.3-SNAPSHOT")) {
+            assertThat(version(text)).hasToString(text);
+        }
+        for (String text : List.of(
+                "1",
+                "1.2",
+                "01.2.3",
+                "1.2.3-",
+                "1.2.3-01",
+                "1.2.3-a..b",
+                "1.2.3+",
+                "1.2.3+a+b",
+                "v1.2.3",
+                " 1.2.3",
+                "1.2.3-\u00E4",
+                "1.2.3-" + "a".repeat(100))) {
+            assertThat(Version.parse(text)).as(text).isEmpty();
+        }
+    }
+
+    /** Against a library of other authors, which comes with the plugin host, on made-up versions. */
+    @Test
+    void orderAgreesWithAnotherLibrary() {
+        Random random = new Random(5);
+        List<String> parts = List.of("0", "2", "11", "100000000000", "alpha", "a-b", "-", "B", "b");
+        List<String> texts = new ArrayList<>();
+        for (int i = 0; i < 60; i++) {
+            String text = random.nextInt(2) + "." + random.nextInt(12) + "." + random.nextInt(2);
+            String separator = "-";
+            for (int n = random.nextInt(4); n > 0; n--) {
+                text += separator + parts.get(random.nextInt(parts.size()));
+                separator = ".";
+            }
+            texts.add(text);
+        }
+        int unlike = 0;
+        for (String one : texts) {
+            for (String other : texts) {
+                int theirs = com.github.zafarkhaja.semver.Version.parse(one)
+                        .compareTo(com.github.zafarkhaja.semver.Version.parse(other));
+                assertThat(Integer.signum(version(one).compareTo(version(other))))
+                        .as("%s and %s", one, other)
+                        .isEqualTo(Integer.signum(theirs));
+                unlike += theirs == 0 ? 0 : 1;
+            }
+        }
+        assertThat(unlike).isGreaterThan(3000);
+    }
+
+    private static Version version(String text) {
+        return Version.parse(text).orElseThrow();
+    }
+
+    /** A range is of releases: a pre-release as an end is another form, which other readers take for other things. */
+    @Test
+    void aRangeHasNoPreReleasesAsEnds() {
+        assertThat(ApiRange.parse(">=0.1.0-rc.1 & <0.2.0")).isEmpty();
+        assertThat(ApiRange.parse(">=0.1.0 & <0.2.0-alpha")).isEmpty();
+        assertThat(ApiRange.parse("^0.1.0")).isEmpty();
+        assertThat(ApiRange.parse("0.1.0 - 0.2.0")).isEmpty();
     }
 
     @Test

@@ -93,6 +93,14 @@ class HabitsTest {
         assertThat(uses(CLOCKS::contains)).isEmpty();
     }
 
+    /** What is not measured cannot get into a report or a digest. */
+    @Test
+    void timeIsMeasuredOnlyWhereAHeadProcessIsGivenADeadline() {
+        assertThat(uses("java.lang.System.nanoTime()"::equals, "headgate.runtime.process"))
+                .isEmpty();
+        assertThat(uses("java.lang.System.nanoTime()"::equals)).isNotEmpty();
+    }
+
     @Test
     void noTextDependsOnTheMachine() {
         assertThat(uses(DEFAULTS::contains)).isEmpty();

@@ -24,10 +24,11 @@ public final class Manifest implements Rule {
             "A fit record names one head by id and version. A head made for another version of the API may fail in the"
                     + " middle of a row, on a method that is no longer there.",
             "Five things are read from the manifest and the index of extensions: Plugin-Id, Plugin-Version"
-                    + " (major.minor.patch), Plugin-Provider, Plugin-Requires (>=a.b.c & <d.e.f, holding "
+                    + " (Semantic Versioning), Plugin-Provider, Plugin-Requires (>=a.b.c & <d.e.f, holding "
                     + Version.OF_API
-                    + "), and exactly one class in META-INF/extensions.idx.",
-            "JAR File Specification (manifest attributes); Semantic Versioning 2.0.0, section 2 (form and order of"
+                    + "), and exactly one class in META-INF/extensions.idx. That class must implement one of SpotHead and"
+                    + " ContinuousHead, and be public with a public constructor without parameters.",
+            "JAR File Specification (manifest attributes); Semantic Versioning 2.0.0, sections 2, 9 to 11 (form and order of"
                     + " versions); PF4J (names of the attributes and of the index)",
             Severity.ERROR,
             "0.1.0",
@@ -53,6 +54,13 @@ public final class Manifest implements Rule {
         List<String> wrong = new ArrayList<>();
         facts.problemsOf(PackageProblem.Kind.MANIFEST, PackageProblem.Kind.API_RANGE, PackageProblem.Kind.EXTENSION)
                 .forEach(problem -> wrong.add(problem.sentence() + "."));
+        boolean nothingRead = !said.containsValue(true)
+                && wrong.isEmpty()
+                && !facts.problemsOf(PackageProblem.Kind.ARCHIVE).isEmpty();
+        if (nothingRead) {
+            return List.of(Finding.notApplicable(
+                    INFO, head.label(), "The archive could not be unpacked; see package.self-contained."));
+        }
         if (wrong.isEmpty()) {
             said.forEach((what, present) -> {
                 if (!present) {
