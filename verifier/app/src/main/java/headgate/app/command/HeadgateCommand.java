@@ -37,6 +37,7 @@ public final class HeadgateCommand implements Runnable {
         line.addSubcommand("demo", new DemoCommand(console));
         line.addSubcommand("check", new CheckCommand(console));
         line.addSubcommand("fit", new FitCommand(console));
+        line.addSubcommand("replay", new ReplayCommand(console));
         line.addSubcommand("rules", new RulesCommand(console));
         line.addSubcommand("doctor", new DoctorCommand(console));
         line.setOut(writer(console.out()));

@@ -157,7 +157,7 @@ public final class ReportFolder {
     }
 
     /** The system's own words, such as "No space left on device", without the class of the exception. */
-    private static String reason(IOException failed) {
+    static String reason(IOException failed) {
         String words = failed instanceof FileSystemException file ? file.getReason() : failed.getMessage();
         return "cannot be written" + (words == null || words.isBlank() ? "." : " (" + words + ").");
     }

@@ -23,12 +23,12 @@ import headgate.verifier.check.Case;
 import headgate.verifier.check.HeadUnderTest;
 import headgate.verifier.check.HeadUnderTest.Run;
 import headgate.verifier.judge.Judge;
-import headgate.verifier.judge.Judgement;
 import headgate.verifier.rules.RuleBook;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** Checks one head on every arm that a crop plan needs. */
@@ -69,8 +69,19 @@ public final class CheckSession {
      * @return the judgement, or what is wrong with the files
      */
     public CheckResult check(CheckInput input) {
+        List<FileProblem> problems = new ArrayList<>();
+        return with(
+                        input,
+                        problems,
+                        (inspected, process) -> run(inspected, process, limits, staticStage),
+                        CheckSession::judge)
+                .orElseGet(() -> new CheckResult.Refused(problems));
+    }
+
+    /** Opens the files, does something with the case while its head runs, and ends it; empty if there are problems. */
+    <R> Optional<R> with(
+            CheckInput input, List<FileProblem> problems, FitSession.Runner runner, Function<Case, R> use) {
         try (HeadProcess process = HeadProcess.open(limits)) {
-            List<FileProblem> problems = new ArrayList<>();
             Inspection inspection = HeadPackage.inspect(input.head());
             if (inspection instanceof Inspection.Inspected inspected) {
                 runnable(inspected, staticStage).ifPresent(process::load);
@@ -89,30 +100,25 @@ public final class CheckSession {
                     || carriage == null
                     || plan == null
                     || policy == null) {
-                return new CheckResult.Refused(problems);
+                return Optional.empty();
             }
-            return judge(inspected, process, carriage, plan, policy);
+            HeadUnderTest head = new HeadUnderTest(inspected.facts(), runner.run(inspected, process));
+            try {
+                return Optional.of(use.apply(Case.ofOneHead(head, carriage, plan, policy)));
+            } finally {
+                head.again().ifPresent(HeadAnswers::close);
+            }
         }
     }
 
-    private CheckResult judge(
-            Inspection.Inspected inspected,
-            HeadProcess process,
-            Loaded<Carriage> carriage,
-            Loaded<CropPlan> plan,
-            Loaded<Policy> policy) {
-        HeadUnderTest head = new HeadUnderTest(inspected.facts(), run(inspected, process, limits, staticStage));
-        try {
-            Judgement judgement = new Judge(RuleBook.all()).judge(Case.ofOneHead(head, carriage, plan, policy));
-            return new CheckResult.Judged(
-                    judgement,
-                    head.answers()
-                            .filter(MemoAnswers.class::isInstance)
-                            .map(MemoAnswers.class::cast)
-                            .map(memo -> memo.transcript(inspected.facts().sha256())));
-        } finally {
-            head.again().ifPresent(HeadAnswers::close);
-        }
+    private static CheckResult judge(Case subject) {
+        HeadUnderTest head = subject.heads().get(0);
+        return new CheckResult.Judged(
+                new Judge(RuleBook.all()).judge(subject),
+                head.answers()
+                        .filter(MemoAnswers.class::isInstance)
+                        .map(MemoAnswers.class::cast)
+                        .map(memo -> memo.transcript(head.facts().sha256())));
     }
 
     /** The clean copy of a package, if it is to be run. */

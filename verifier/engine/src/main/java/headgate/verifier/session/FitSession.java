@@ -81,20 +81,44 @@ public final class FitSession {
 
     private FitResult run(Path file, Optional<FittingSearch.Goal> goal) {
         List<FileProblem> problems = new ArrayList<>();
+        return with(
+                        file,
+                        goal.isEmpty(),
+                        problems,
+                        (inspected, process) ->
+                                CheckSession.run(inspected, process, limits, CheckSession.StaticStage.BINDING),
+                        (fitting, subject, heads) -> goal.isEmpty()
+                                ? judge(fitting, subject, heads)
+                                : search(fitting, subject, heads, goal.get()))
+                .orElseGet(() -> new FitResult.Refused(problems));
+    }
+
+    /** How a head is run. */
+    interface Runner {
+        HeadUnderTest.Run run(Inspection.Inspected inspected, HeadProcess process);
+    }
+
+    /** What is done with a fitting while its heads run. */
+    interface Use<R> {
+        R use(Loaded<Fitting> fitting, Case subject, Map<String, HeadUnderTest> heads);
+    }
+
+    /** Opens a fitting, does something with its case, and ends its heads; empty if there are problems. */
+    <R> Optional<R> with(Path file, boolean armsNeeded, List<FileProblem> problems, Runner runner, Use<R> use) {
         Loaded<Fitting> fitting = CheckSession.read(() -> FittingReader.read(file), problems);
         if (fitting == null) {
-            return new FitResult.Refused(problems);
+            return Optional.empty();
         }
         List<Runnable> ends = new ArrayList<>();
         try {
             Files files = files(file, fitting, problems);
-            Map<String, HeadUnderTest> heads = heads(file, fitting, ends, problems);
+            Map<String, HeadUnderTest> heads = heads(file, fitting, runner, ends, problems);
             if (files == null) {
-                return new FitResult.Refused(problems);
+                return Optional.empty();
             }
             problems.addAll(FittingProblems.of(
                     fitting, files.carriage().value(), files.plan().value(), sheets(heads)));
-            if (goal.isEmpty() && fitting.value().arms().isEmpty()) {
+            if (armsNeeded && fitting.value().arms().isEmpty()) {
                 problems.add(new FileProblem(
                         fitting.place("arms").orElseGet(() -> Place.ofFile(fitting.file())),
                         "arms",
@@ -103,24 +127,23 @@ public final class FitSession {
                         "name them, or search for them"));
             }
             if (!problems.isEmpty()) {
-                return new FitResult.Refused(problems);
+                return Optional.empty();
             }
-            return goal.isEmpty() ? judge(fitting, files, heads) : search(fitting, files, heads, goal.get());
+            Case subject = FittingCase.of(fitting.value(), heads, files.carriage(), files.plan(), files.policy());
+            return Optional.of(use.use(fitting, subject, heads));
         } finally {
             ends.forEach(Runnable::run);
         }
     }
 
     private static FitResult search(
-            Loaded<Fitting> fitting, Files files, Map<String, HeadUnderTest> heads, FittingSearch.Goal goal) {
-        Case base = FittingCase.of(fitting.value(), heads, files.carriage(), files.plan(), files.policy());
+            Loaded<Fitting> fitting, Case base, Map<String, HeadUnderTest> heads, FittingSearch.Goal goal) {
         return FittingSearch.of(base, fitting.value(), heads, goal, RuleOpinion.INSTANCE)
                 .<FitResult>map(p -> new FitResult.Found(fitting.value().withArms(p.arms()), p))
                 .orElseGet(FitResult.NoneFound::new);
     }
 
-    private static FitResult judge(Loaded<Fitting> fitting, Files files, Map<String, HeadUnderTest> heads) {
-        Case subject = FittingCase.of(fitting.value(), heads, files.carriage(), files.plan(), files.policy());
+    private static FitResult judge(Loaded<Fitting> fitting, Case subject, Map<String, HeadUnderTest> heads) {
         Judgement judgement = new Judge(RuleBook.all()).judge(subject);
         SortedMap<String, Transcript> transcripts = new TreeMap<>();
         heads.forEach((id, head) -> head.answers()
@@ -146,7 +169,7 @@ public final class FitSession {
     }
 
     private Map<String, HeadUnderTest> heads(
-            Path file, Loaded<Fitting> fitting, List<Runnable> ends, List<FileProblem> problems) {
+            Path file, Loaded<Fitting> fitting, Runner runner, List<Runnable> ends, List<FileProblem> problems) {
         Map<String, HeadUnderTest> heads = new LinkedHashMap<>();
         for (int i = 0; i < fitting.value().heads().size(); i++) {
             Fitting.Head head = fitting.value().heads().get(i);
@@ -160,9 +183,7 @@ public final class FitSession {
                 ends.add(process::close);
                 CheckSession.runnable(inspected, CheckSession.StaticStage.BINDING)
                         .ifPresent(process::load);
-                HeadUnderTest tested = new HeadUnderTest(
-                        inspected.facts(),
-                        CheckSession.run(inspected, process, limits, CheckSession.StaticStage.BINDING));
+                HeadUnderTest tested = new HeadUnderTest(inspected.facts(), runner.run(inspected, process));
                 tested.again().ifPresent(again -> ends.add(again::close));
                 heads.put(head.id(), tested);
             } else if (inspection instanceof Inspection.NotAJar notAJar) {

@@ -57,7 +57,7 @@ public final class HtmlReport {
 
     private void write() {
         page.open("html", "lang", "en").line();
-        head();
+        head(page, verdictWord() + ": " + report.title());
         page.open("body").line();
         page.leaf("a", "Skip to the findings", "class", "skip", "href", "#findings")
                 .line();
@@ -77,7 +77,8 @@ public final class HtmlReport {
         page.close().line().close().line().close();
     }
 
-    private void head() {
+    /** Writes the head of a page that looks like a report. */
+    static void head(Markup page, String title) {
         page.open("head").line();
         page.empty("meta", "charset", "utf-8").line();
         page.empty("meta", "http-equiv", "Content-Security-Policy", "content", POLICY)
@@ -85,7 +86,7 @@ public final class HtmlReport {
         page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
                 .line();
         page.empty("link", "rel", "icon", "href", "data:,").line();
-        page.leaf("title", verdictWord() + ": " + report.title()).line();
+        page.leaf("title", title).line();
         page.open("style").raw("\n" + style()).close().line();
         page.close().line();
     }

@@ -1,0 +1,34 @@
+package headgate.app.command;
+
+import headgate.app.console.Console;
+import headgate.verifier.session.ReplayWatch;
+
+/** Tells people how a replay goes on: a line beside the results for each stand, and for each 100,000 plants of a long one. */
+final class ReplayTalk implements ReplayWatch {
+
+    private static final long WORD = 100_000;
+
+    private final Console console;
+    private String stand = "";
+
+    ReplayTalk(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public void begins(int number, int of, String name) {
+        stand = "stand " + number + " of " + of + " (" + name + ")";
+    }
+
+    @Override
+    public void passed(long plants) {
+        if (plants % WORD == 0) {
+            console.warn("headgate: " + stand + ": " + plants + " plants so far");
+        }
+    }
+
+    @Override
+    public void done(boolean kept) {
+        console.warn("headgate: " + stand + (kept ? ": kept from an earlier run" : ": done"));
+    }
+}

@@ -1,0 +1,192 @@
+package headgate.verifier.plot;
+
+import headgate.verifier.replay.Miss;
+import headgate.verifier.replay.ReplayOutcome;
+import headgate.verifier.trial.Bounds;
+import headgate.verifier.trial.Standing;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What may be said from several plots: those that were recorded as one group, those that were made up by density.
+ *
+ * @param wanted what is wanted
+ * @param groups the groups: recorded plots first, then by density, ascending
+ */
+public record PlotSummary(Wanted wanted, List<Group> groups) {
+
+    /** Copies the list. */
+    public PlotSummary {
+        groups = List.copyOf(groups);
+    }
+
+    /**
+     * What is wanted.
+     *
+     * @param speed m/s
+     * @param coverage 0 to 1
+     * @param confidence level of confidence of each bound, 0.5 to less than 1
+     * @param density weeds per square metre that the plan expects; empty if it has no weeds
+     */
+    public record Wanted(double speed, double coverage, double confidence, OptionalDouble density) {}
+
+    /**
+     * Plots of one kind.
+     *
+     * @param madeUp true if they were made up
+     * @param density weeds per square metre, if they were made up with a given density
+     * @param plots how many there are
+     * @param judged true if the wish is held against them
+     * @param cells one for each speed, ascending
+     * @param best the largest speed up to which every speed that was run passes, m/s; empty if the first does not
+     */
+    public record Group(
+            boolean madeUp,
+            OptionalDouble density,
+            int plots,
+            boolean judged,
+            List<Cell> cells,
+            Optional<Double> best) {
+
+        /** Copies the list. */
+        public Group {
+            cells = List.copyOf(cells);
+        }
+    }
+
+    /**
+     * One speed.
+     *
+     * @param speed m/s
+     * @param coverage its coverage, with bounds
+     * @param standing how it stands to what is wanted
+     * @param targets plants to be treated, over all plots
+     * @param successful how many of them were treated with success
+     * @param missed how many were missed for each reason
+     * @param cropPlants plants of the crop
+     * @param cropLost how many of them were lost
+     */
+    public record Cell(
+            double speed,
+            Bounds coverage,
+            Standing standing,
+            long targets,
+            long successful,
+            Map<Miss, Long> missed,
+            long cropPlants,
+            long cropLost) {
+
+        /** Copies the map. */
+        public Cell {
+            missed = missed.isEmpty() ? Map.of() : new EnumMap<>(missed);
+        }
+    }
+
+    /**
+     * Sums up.
+     *
+     * @param results results of one case at the same speeds, at least one
+     * @param wanted what is wanted
+     * @return what may be said
+     */
+    public static PlotSummary of(List<PlotResult> results, Wanted wanted) {
+        Map<String, List<PlotResult>> byKind = new LinkedHashMap<>();
+        results.stream()
+                .sorted((a, b) -> a.madeUp() != b.madeUp()
+                        ? Boolean.compare(a.madeUp(), b.madeUp())
+                        : Double.compare(a.density().orElse(0), b.density().orElse(0)))
+                .forEach(r -> byKind.computeIfAbsent(r.madeUp() + " " + r.density(), k -> new ArrayList<>())
+                        .add(r));
+        boolean expected = results.stream().anyMatch(r -> !r.madeUp() || isExpected(r, wanted));
+        List<Group> groups = new ArrayList<>();
+        for (List<PlotResult> kind : byKind.values()) {
+            PlotResult first = kind.get(0);
+            groups.add(group(kind, wanted, !expected || !first.madeUp() || isExpected(first, wanted)));
+        }
+        return new PlotSummary(wanted, groups);
+    }
+
+    private static boolean isExpected(PlotResult result, Wanted wanted) {
+        return result.madeUp() && result.density().equals(wanted.density());
+    }
+
+    private static Group group(List<PlotResult> plots, Wanted wanted, boolean judged) {
+        List<Cell> cells = new ArrayList<>();
+        for (int i = 0; i < plots.get(0).passes().size(); i++) {
+            int speed = i;
+            cells.add(cell(
+                    plots.stream().map(p -> p.passes().get(speed).outcome()).toList(),
+                    plots.get(0).madeUp(),
+                    wanted));
+        }
+        Optional<Double> best = Optional.empty();
+        for (Cell cell : cells) {
+            if (cell.standing() != Standing.PASSES) {
+                break;
+            }
+            best = Optional.of(cell.speed());
+        }
+        PlotResult first = plots.get(0);
+        return new Group(first.madeUp(), first.density(), plots.size(), judged, cells, best);
+    }
+
+    private static Cell cell(List<ReplayOutcome> outcomes, boolean madeUp, Wanted wanted) {
+        Bounds bounds = madeUp && outcomes.size() > 1
+                ? Bounds.ofSeeds(
+                        outcomes.stream().mapToDouble(ReplayOutcome::coverage).toArray(), wanted.confidence())
+                : ofBlocks(outcomes, wanted.confidence());
+        Map<Miss, Long> missed = new EnumMap<>(Miss.class);
+        outcomes.forEach(o -> o.missed().forEach((why, count) -> missed.merge(why, count, Long::sum)));
+        long targets = outcomes.stream().mapToLong(ReplayOutcome::targets).sum();
+        return new Cell(
+                outcomes.get(0).speed(),
+                bounds,
+                targets == 0 ? Standing.UNDECIDED : bounds.against(wanted.coverage()),
+                targets,
+                outcomes.stream().mapToLong(ReplayOutcome::successful).sum(),
+                missed,
+                outcomes.stream().mapToLong(o -> o.crop().plants()).sum(),
+                outcomes.stream().mapToLong(o -> o.crop().lost()).sum());
+    }
+
+    /** A plot has no seeds that could be drawn anew: its blocks of travel are. */
+    private static Bounds ofBlocks(List<ReplayOutcome> outcomes, double confidence) {
+        List<ReplayOutcome.Block> blocks =
+                outcomes.stream().flatMap(o -> o.blocks().stream()).toList();
+        if (blocks.isEmpty()) {
+            return new Bounds(1, 0, 1, "nothing to be treated");
+        }
+        Bounds bounds = Bounds.ofBlocks(blocks, confidence, 1);
+        String plots = outcomes.size() == 1 ? "one plot" : outcomes.size() + " plots";
+        return new Bounds(
+                bounds.mean(),
+                bounds.lower(),
+                bounds.upper(),
+                plots + ", " + blocks.size() + (blocks.size() == 1 ? " block" : " blocks"));
+    }
+
+    /** {@return how the plots that are judged stand at the wanted speed: fails before undecided before passes} */
+    public Standing standing() {
+        Standing worst = Standing.PASSES;
+        for (Group group : groups) {
+            for (Cell cell : group.cells()) {
+                if (group.judged() && cell.speed() == wanted.speed()) {
+                    worst = graver(worst, cell.standing());
+                }
+            }
+        }
+        return worst;
+    }
+
+    private static Standing graver(Standing one, Standing other) {
+        if (one == Standing.FAILS || other == Standing.FAILS) {
+            return Standing.FAILS;
+        }
+        return one == Standing.UNDECIDED ? one : other;
+    }
+}

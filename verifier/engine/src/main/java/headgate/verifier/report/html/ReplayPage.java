@@ -1,0 +1,278 @@
+package headgate.verifier.report.html;
+
+import headgate.verifier.check.Dimension;
+import headgate.verifier.plot.PlotResult;
+import headgate.verifier.plot.PlotSummary;
+import headgate.verifier.replay.ArmUse;
+import headgate.verifier.replay.Miss;
+import headgate.verifier.replay.ReplayOutcome;
+import headgate.verifier.report.ReplayReport;
+import headgate.verifier.report.Subject;
+import headgate.verifier.report.drawing.ReplayCharts;
+import headgate.verifier.report.markup.Markup;
+import headgate.verifier.trial.Standing;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/** Writes a replay as one HTML page, with the style of a report: charts inside, no script, nothing fetched. */
+public final class ReplayPage {
+
+    /** Stands that are listed one by one; the rest is in the tables. */
+    private static final int MOST_LISTED = 40;
+
+    private final ReplayReport report;
+    private final Markup page = new Markup();
+
+    private ReplayPage(ReplayReport report) {
+        this.report = report;
+    }
+
+    /**
+     * Writes a replay.
+     *
+     * @param report the replay
+     * @return the page, with a line feed at its end
+     */
+    public static String of(ReplayReport report) {
+        ReplayPage writing = new ReplayPage(report);
+        writing.write();
+        return "<!DOCTYPE html>\n" + writing.page + "\n";
+    }
+
+    private void write() {
+        page.open("html", "lang", "en").line();
+        HtmlReport.head(page, word() + ": " + report.title());
+        page.open("body").line();
+        Shape.define(page);
+        verdict();
+        page.open("main").line();
+        cautions();
+        coverage();
+        reasons();
+        arms();
+        stands();
+        files();
+        page.close().line().close().line().close();
+    }
+
+    private String word() {
+        return switch (report.standing()) {
+            case PASSES -> "keeps pace";
+            case FAILS -> "does not keep pace";
+            case UNDECIDED -> "undecided";
+        };
+    }
+
+    private static Shape shape(Standing standing) {
+        return switch (standing) {
+            case PASSES -> Shape.PASS;
+            case FAILS -> Shape.FAIL;
+            case UNDECIDED -> Shape.UNDECIDED;
+        };
+    }
+
+    private void verdict() {
+        Shape shape = shape(report.standing());
+        page.open("header").line();
+        page.leaf("p", "Headgate replay", "class", "kind").line();
+        page.leaf("h1", report.title()).line();
+        page.open("div", "class", "verdict " + shape.style(), "id", "verdict");
+        shape.draw(page);
+        page.open("div").leaf("p", word(), "class", "word");
+        report.verdicts().forEach(verdict -> page.leaf("p", verdict));
+        page.close().close().line().close().line();
+    }
+
+    private void cautions() {
+        page.open("ul", "class", "cautions");
+        report.missing().forEach(missing -> page.leaf("li", "Taken as perfect, because " + missing + "."));
+        page.leaf(
+                "li",
+                "A replay holds in its model: plants that stand where the stand says, arms and heads that do what their"
+                        + " files and answers say. It says nothing of safety.");
+        page.leaf("li", "A stand is one pass of the carriage; y = 0 is under its middle.");
+        page.close().line();
+    }
+
+    private void section(String id, String title) {
+        page.open("section", "id", id, "aria-labelledby", id + "-title").line();
+        page.leaf("h2", title, "id", id + "-title").line();
+    }
+
+    private void coverage() {
+        section("coverage", "Coverage over speed and density");
+        page.open("figure")
+                .add(ReplayCharts.coverage(report.summary()))
+                .leaf(
+                        "figcaption",
+                        "Strokes are the bounds at a confidence of "
+                                + Dimension.SHARE.text(report.summary().wanted().confidence())
+                                + " to each side. Broken lines are what is wanted.")
+                .close()
+                .line();
+        page.open("ul", "class", "legend");
+        List<PlotSummary.Group> groups = report.summary().groups();
+        for (int i = 0; i < groups.size(); i++) {
+            page.open("li")
+                    .add(ReplayCharts.lineSample(i))
+                    .leaf(
+                            "span",
+                            ReplayReport.name(groups.get(i)) + (groups.get(i).judged() ? ", judged" : ""))
+                    .close();
+        }
+        page.close().line();
+        page.open("table").open("thead").open("tr");
+        page.leaf("th", "Stands", "scope", "col");
+        for (PlotSummary.Cell cell : groups.get(0).cells()) {
+            page.leaf("th", Dimension.SPEED.text(cell.speed()), "scope", "col");
+        }
+        page.leaf("th", "Best speed of these", "scope", "col").close().close().open("tbody");
+        for (PlotSummary.Group group : groups) {
+            page.open("tr").leaf("th", ReplayReport.name(group), "scope", "row");
+            for (PlotSummary.Cell cell : group.cells()) {
+                page.open("td", "class", "number " + shape(cell.standing()).style());
+                shape(cell.standing()).draw(page);
+                page.text(" " + Dimension.SHARE.text(cell.coverage().mean())).close();
+            }
+            page.leaf("td", group.best().map(Dimension.SPEED::text).orElse("none"), "class", "number")
+                    .close();
+        }
+        page.close().close().line().close().line();
+    }
+
+    private void reasons() {
+        section("reasons", "Why plants were missed");
+        page.leaf(
+                "p",
+                "Each plant that was missed has one reason: of those in this order, the first that kept it from every arm.");
+        TreeSet<Miss> seen = new TreeSet<>();
+        for (PlotSummary.Group group : report.summary().groups()) {
+            group.cells().forEach(cell -> seen.addAll(cell.missed().keySet()));
+            page.leaf("h3", ReplayReport.name(group)).line();
+            page.open("figure").add(ReplayCharts.reasons(group)).close().line();
+        }
+        page.open("ul", "class", "legend");
+        for (Miss why : seen) {
+            page.open("li")
+                    .add(ReplayCharts.reasonSample(why))
+                    .leaf("span", why.label())
+                    .close();
+        }
+        page.close().line().close().line();
+    }
+
+    private Optional<PlotResult.Pass> shown() {
+        return report.plots().stream()
+                .flatMap(p -> p.passes().stream())
+                .filter(p -> !p.timeline().isEmpty())
+                .findFirst();
+    }
+
+    private void arms() {
+        section("arms", "What each arm does");
+        shown().ifPresent(pass -> page.open("figure")
+                .add(ReplayCharts.timeline(report.arms(), pass.timeline()))
+                .leaf(
+                        "figcaption",
+                        "The first stand at "
+                                + Dimension.SPEED.text(pass.outcome().speed())
+                                + ": side shift (low), the head's action (pale), contact with the ground (dark, high).")
+                .close()
+                .line());
+        page.open("table").open("thead").open("tr");
+        for (String title : List.of("Arm", "Actions", "Time in actions", "Time shifting", "Busy", "Refills")) {
+            page.leaf("th", title, "scope", "col");
+        }
+        page.close().close().open("tbody");
+        for (int i = 0; i < report.arms().size(); i++) {
+            arm(i);
+        }
+        page.close().close().line();
+        page.leaf("p", "Over all stands at the wanted speed.").close().line();
+    }
+
+    private void arm(int index) {
+        long actions = 0;
+        double acting = 0;
+        double shifting = 0;
+        double time = 0;
+        long refills = 0;
+        for (PlotResult plot : report.plots()) {
+            for (PlotResult.Pass pass : plot.passes()) {
+                ReplayOutcome outcome = pass.outcome();
+                if (outcome.speed() == report.summary().wanted().speed()) {
+                    ArmUse use = outcome.arms().get(index);
+                    actions += use.actions();
+                    acting += use.acting();
+                    shifting += use.shifting();
+                    refills += use.refills();
+                    time += outcome.time();
+                }
+            }
+        }
+        page.open("tr").leaf("th", report.arms().get(index), "scope", "row");
+        page.leaf("td", Long.toString(actions), "class", "number");
+        page.leaf("td", Dimension.TIME.text(acting), "class", "number");
+        page.leaf("td", Dimension.TIME.text(shifting), "class", "number");
+        page.leaf("td", time > 0 ? Dimension.SHARE.text((acting + shifting) / time) : "", "class", "number");
+        page.leaf("td", Long.toString(refills), "class", "number").close();
+    }
+
+    private void stands() {
+        section("stands", "Stands");
+        page.open("table").open("thead").open("tr");
+        for (String title : List.of(
+                "Stand", "Density", "To be treated", "Outside of the ground", "Crop plants", "Coverage", "Crop lost")) {
+            page.leaf("th", title, "scope", "col");
+        }
+        page.close().close().open("tbody");
+        for (PlotResult plot :
+                report.plots().subList(0, Math.min(MOST_LISTED, report.plots().size()))) {
+            plot.passes().stream()
+                    .map(PlotResult.Pass::outcome)
+                    .filter(o -> o.speed() == report.summary().wanted().speed())
+                    .forEach(o -> stand(plot, o));
+        }
+        page.close().close().line();
+        int rest = report.plots().size() - MOST_LISTED;
+        page.leaf("p", "At the wanted speed." + (rest > 0 ? " " + rest + " more are in replay.csv." : ""))
+                .close()
+                .line();
+    }
+
+    private void stand(PlotResult plot, ReplayOutcome outcome) {
+        page.open("tr").leaf("th", plot.name(), "scope", "row");
+        page.leaf(
+                "td",
+                plot.density().isPresent()
+                        ? Dimension.DENSITY.text(plot.density().getAsDouble())
+                        : "as recorded",
+                "class",
+                "number");
+        page.leaf("td", Long.toString(outcome.targets()), "class", "number");
+        page.leaf("td", Long.toString(outcome.beside()), "class", "number");
+        page.leaf("td", Long.toString(outcome.crop().plants()), "class", "number");
+        page.leaf("td", outcome.targets() == 0 ? "" : Dimension.SHARE.text(outcome.coverage()), "class", "number");
+        page.leaf("td", Long.toString(outcome.crop().lost()), "class", "number").close();
+    }
+
+    private void files() {
+        section("files", "Files");
+        page.open("table", "class", "files").open("tbody");
+        for (Subject subject : report.subjects()) {
+            page.open("tr")
+                    .leaf("td", subject.kind())
+                    .leaf("td", subject.name())
+                    .leaf("td", subject.sha256(), "class", "digest")
+                    .close();
+        }
+        page.close().close().line();
+        page.leaf(
+                        "p",
+                        "Made by headgate " + report.edition().program() + ". The heads were asked " + report.asked()
+                                + " different tasks.")
+                .close()
+                .line();
+    }
+}
