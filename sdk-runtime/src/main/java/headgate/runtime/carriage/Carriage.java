@@ -141,6 +141,42 @@ public record Carriage(
     }
 
     /**
+     * Changes the stances.
+     *
+     * @param changed the stances
+     * @return the same carriage with them
+     */
+    public Carriage withStances(List<Stance> changed) {
+        return new Carriage(
+                name, serial, beams, arms, structure, ground, stopping, turning, wheels, links, sensors, errors,
+                changed, stores, drive, energy);
+    }
+
+    /**
+     * Changes the frame.
+     *
+     * @param changed frame parts that do not move with an arm
+     * @return the same carriage with them
+     */
+    public Carriage withStructure(List<Part> changed) {
+        return new Carriage(
+                name, serial, beams, arms, changed, ground, stopping, turning, wheels, links, sensors, errors, stances,
+                stores, drive, energy);
+    }
+
+    /**
+     * Changes the sensors.
+     *
+     * @param changed what finds the plants
+     * @return the same carriage with them
+     */
+    public Carriage withSensors(List<Sensor> changed) {
+        return new Carriage(
+                name, serial, beams, arms, structure, ground, stopping, turning, wheels, links, changed, errors,
+                stances, stores, drive, energy);
+    }
+
+    /**
      * A lateral bar.
      *
      * @param id its id
@@ -190,8 +226,44 @@ public record Carriage(
      *     cannot be moved
      * @param tyreWidth width of the tyre where it stands on the ground, m
      * @param fromSteeredPoint distance along travel from the point that is steered along the row, m
+     * @param diameter outer diameter of the tyre, m; empty if the file does not say
      */
-    public record Wheel(String name, long x, Interval y, double tyreWidth, double fromSteeredPoint) {}
+    public record Wheel(
+            String name, long x, Interval y, double tyreWidth, double fromSteeredPoint, Optional<Double> diameter) {
+
+        /**
+         * A wheel whose diameter the file does not say.
+         *
+         * @param name what it is
+         * @param x where its axle is along travel, micrometres, carriage frame
+         * @param y where the middle of its tyre may be set across travel, micrometres, carriage frame
+         * @param tyreWidth width of the tyre where it stands on the ground, m
+         * @param fromSteeredPoint distance along travel from the point that is steered along the row, m
+         */
+        public Wheel(String name, long x, Interval y, double tyreWidth, double fromSteeredPoint) {
+            this(name, x, y, tyreWidth, fromSteeredPoint, Optional.empty());
+        }
+
+        /**
+         * Changes where it may be set.
+         *
+         * @param changed y of the middle of its tyre, micrometres
+         * @return the same wheel with it
+         */
+        public Wheel withY(Interval changed) {
+            return new Wheel(name, x, changed, tyreWidth, fromSteeredPoint, diameter);
+        }
+
+        /**
+         * Changes its tyre.
+         *
+         * @param changed width of the tyre, m
+         * @return the same wheel with it
+         */
+        public Wheel withTyreWidth(double changed) {
+            return new Wheel(name, x, y, changed, fromSteeredPoint, diameter);
+        }
+    }
 
     /**
      * Arms that move as one: one set-point for all, locked while any of them is in contact.

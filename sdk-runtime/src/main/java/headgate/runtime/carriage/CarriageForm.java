@@ -184,12 +184,6 @@ final class CarriageForm {
             .required("shift", RAIL, "The side shift's rail: rightmost and leftmost y of the mount.")
             .build();
 
-    private static final ObjectForm PART = ObjectForm.of(
-                    "a part", "A part of the frame that does not move with an arm.")
-            .required("name", Forms.text("left front leg"), "What it is.")
-            .required("body", Shapes.BODY, "Its material, in the carriage frame.")
-            .build();
-
     private static final ObjectForm GROUND = ObjectForm.of(
                     "the ground motion", "How the ground under an arm moves against the frame.")
             .required("roll", ANGLE, "Largest roll of the frame against the ground, to either side.")
@@ -232,8 +226,8 @@ final class CarriageForm {
             .required("arms", Forms.list(ARM, 1, 200), "The stations on the beams.")
             .optional(
                     "structure",
-                    Forms.list(PART, 0, 200),
-                    "Parts of the frame that do not move with an arm. Left out, nothing is checked against the frame.")
+                    Forms.list(CarriagePartsForm.PART, 0, 200),
+                    "Parts of the frame that do not move with an arm. Left out, whether arms clear the frame is undecided.")
             .required("ground", GROUND, "How the ground under an arm moves against the frame.")
             .required("stopping", STOPPING, "How the carriage stops.")
             .required("turning", TURNING, "What a turn on the headland costs.")
@@ -290,6 +284,11 @@ final class CarriageForm {
         Rules.distinct(file, "sensors", "id", complaint);
         Rules.distinct(file, "stances", "name", complaint);
         Rules.known(CarriagePartsForm.armNames(file), Rules.names(file, "arms", "id"), "the id of an arm", complaint);
+        Rules.known(
+                CarriagePartsForm.partNames(file),
+                Rules.names(file, "structure", "name"),
+                "the name of a part of the structure",
+                complaint);
         Rules.known(
                 file.deepItems("sensors", "beams"), Rules.names(file, "beams", "id"), "the id of a beam", complaint);
     }

@@ -9,6 +9,7 @@ import headgate.runtime.form.NumberForm;
 import headgate.runtime.form.ObjectForm;
 import headgate.runtime.form.PairForm;
 import headgate.runtime.form.QuantityForm;
+import headgate.runtime.form.Shapes;
 import headgate.runtime.form.TermForm;
 import headgate.runtime.form.WordForm;
 import headgate.runtime.quantity.Kind;
@@ -43,6 +44,10 @@ final class CarriagePartsForm {
                     "fromSteeredPoint",
                     Forms.fromZero(Kind.LENGTH, "20 m", "1.6 m"),
                     "Distance along travel from the point that is steered along the row.")
+            .optional(
+                    "diameter",
+                    Forms.aboveZero(Kind.LENGTH, "5 m", "700 mm").usually("200 mm", "2.5 m"),
+                    "Outer diameter of the tyre. Left out, whether arms clear the wheel is undecided.")
             .build();
 
     private static final ObjectForm MEMBER = ObjectForm.of("a member", "An arm of a link group.")
@@ -125,9 +130,20 @@ final class CarriagePartsForm {
             .required("shift", EXTENT, "Rightmost and leftmost y of the mount.")
             .build();
 
+    static final ObjectForm PART = ObjectForm.of("a part", "A part of the frame that does not move with an arm.")
+            .required("name", Forms.text("left front leg"), "What it is.")
+            .required("body", Shapes.BODY, "Its material, in the carriage frame.")
+            .build();
+
+    private static final ListForm MOVED_PARTS = Forms.list(PART, 1, 200);
+
     private static final ObjectForm STEP = ObjectForm.of("a step", "A shape between work and a stance.")
             .required("name", Forms.text("lift the outer arms"), "What happens.")
             .required("poses", POSES, "Where the arms are that have moved by then.")
+            .optional(
+                    "structure",
+                    MOVED_PARTS,
+                    "Parts of the frame, by their names at work, that are elsewhere by then. Left out, none is.")
             .build();
 
     static final ObjectForm STANCE = ObjectForm.of(
@@ -140,6 +156,11 @@ final class CarriagePartsForm {
                     POSES,
                     "Where arms are that are not at their work place. Left out, all stay there, lifted.")
             .optional("steps", Forms.list(STEP, 1, 100), "The shapes between work and this stance, in order.")
+            .optional(
+                    "structure",
+                    MOVED_PARTS,
+                    "Parts of the frame, by their names at work, that are elsewhere in this stance, such as drawn in. Left"
+                            + " out, none is.")
             .optional(
                     "suspensionTravel",
                     Forms.fromZero(Kind.LENGTH, "2 m", "60 mm").usually("0 mm", "500 mm"),
@@ -212,6 +233,13 @@ final class CarriagePartsForm {
 
     private static QuantityForm angle(String example) {
         return Forms.fromZero(Kind.ANGLE, "20 deg", example).usually("0 deg", "5 deg");
+    }
+
+    /** The nodes that name parts of the frame in stances and their steps. */
+    static List<Node> partNames(Fields file) {
+        return file.deep("stances", "name").stream()
+                .filter(name -> name.path().contains(".structure["))
+                .toList();
     }
 
     /** The nodes that name arms anywhere in links and stances. */

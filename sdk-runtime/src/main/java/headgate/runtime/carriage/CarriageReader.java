@@ -75,9 +75,7 @@ public final class CarriageReader {
                 file.objects("arms").stream()
                         .map(a -> arm(a, Objects.requireNonNull(types.get(a.text("type")))))
                         .toList(),
-                file.objects("structure").stream()
-                        .map(p -> new Carriage.Part(p.text("name"), Shapes.body(p, "body")))
-                        .toList(),
+                parts(file),
                 ground(file.object("ground")),
                 stopping(file.object("stopping")),
                 turning(file.object("turning")),
@@ -158,7 +156,8 @@ public final class CarriageReader {
                 wheel.micrometres("x"),
                 wheel.interval("y"),
                 wheel.si("tyreWidth"),
-                wheel.si("fromSteeredPoint"));
+                wheel.si("fromSteeredPoint"),
+                wheel.siIfGiven("diameter"));
     }
 
     private static Carriage.Link link(Fields link) {
@@ -205,9 +204,16 @@ public final class CarriageReader {
                 rails,
                 poses(stance),
                 stance.objects("steps").stream()
-                        .map(s -> new Stance.Step(s.text("name"), poses(s)))
+                        .map(s -> new Stance.Step(s.text("name"), poses(s), parts(s)))
                         .toList(),
+                parts(stance),
                 stance.siOr("suspensionTravel", 0.0));
+    }
+
+    private static List<Carriage.Part> parts(Fields holder) {
+        return holder.objects("structure").stream()
+                .map(p -> new Carriage.Part(p.text("name"), Shapes.body(p, "body")))
+                .toList();
     }
 
     private static List<Stance.Pose> poses(Fields holder) {

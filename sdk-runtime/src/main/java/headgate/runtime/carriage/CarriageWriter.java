@@ -48,11 +48,7 @@ public final class CarriageWriter {
                                         .text("type", Objects.requireNonNull(types.get(placeless(a))))
                                         .interval("shift", a.shift()))
                                 .toList())
-                .objects(
-                        "structure",
-                        carriage.structure().stream()
-                                .map(p -> new JsonText().text("name", p.name()).body("body", p.body()))
-                                .toList())
+                .objects("structure", parts(carriage.structure()))
                 .object(
                         "ground",
                         new JsonText()
@@ -188,7 +184,8 @@ public final class CarriageWriter {
                 .length("x", wheel.x())
                 .interval("y", wheel.y())
                 .quantity("tyreWidth", wheel.tyreWidth(), Kind.LENGTH)
-                .quantity("fromSteeredPoint", wheel.fromSteeredPoint(), Kind.LENGTH);
+                .quantity("fromSteeredPoint", wheel.fromSteeredPoint(), Kind.LENGTH)
+                .quantity("diameter", wheel.diameter(), Kind.LENGTH);
     }
 
     private static JsonText link(Carriage.Link link) {
@@ -241,9 +238,19 @@ public final class CarriageWriter {
                 .objects(
                         "steps",
                         stance.steps().stream()
-                                .map(s -> new JsonText().text("name", s.name()).objects("poses", poses(s.poses())))
+                                .map(s -> new JsonText()
+                                        .text("name", s.name())
+                                        .objects("poses", poses(s.poses()))
+                                        .objects("structure", parts(s.structure())))
                                 .toList())
+                .objects("structure", parts(stance.structure()))
                 .quantity("suspensionTravel", stance.suspensionTravel(), Kind.LENGTH);
+    }
+
+    private static List<JsonText> parts(List<Carriage.Part> parts) {
+        return parts.stream()
+                .map(p -> new JsonText().text("name", p.name()).body("body", p.body()))
+                .toList();
     }
 
     private static List<JsonText> poses(List<Stance.Pose> poses) {

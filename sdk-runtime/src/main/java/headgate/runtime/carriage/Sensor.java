@@ -33,4 +33,23 @@ public record Sensor(
     public Sensor {
         beams = List.copyOf(beams);
     }
+
+    /**
+     * Moves it along travel, with the band that it sees.
+     *
+     * @param by how far forward, micrometres
+     * @return the same sensor there
+     */
+    public Sensor forward(long by) {
+        return new Sensor(
+                id,
+                new Point3(position.x() + by, position.y(), position.z()),
+                bandX.shifted(by),
+                bandY,
+                beams,
+                frameRate,
+                latency,
+                resolution,
+                sigma);
+    }
 }

@@ -16,6 +16,7 @@ import java.util.TreeMap;
  * @param rails rails that differ from the arms' own in this stance, by arm id, micrometres, carriage frame
  * @param poses where arms are that are not at their work place; arms not named stay there, lifted
  * @param steps the shapes between work and this stance, in order
+ * @param structure frame parts that are elsewhere in this stance than at work; each stands in for the part of its name
  * @param suspensionTravel how far the frame may come down on its suspension, m
  */
 public record Stance(
@@ -24,6 +25,7 @@ public record Stance(
         Map<String, Interval> rails,
         List<Pose> poses,
         List<Step> steps,
+        List<Carriage.Part> structure,
         double suspensionTravel) {
 
     /** What a stance is for. */
@@ -39,6 +41,26 @@ public record Stance(
         rails = Collections.unmodifiableMap(new TreeMap<>(rails));
         poses = List.copyOf(poses);
         steps = List.copyOf(steps);
+        structure = List.copyOf(structure);
+    }
+
+    /**
+     * A step at which the stance itself is reached.
+     *
+     * @return the stance's own shape
+     */
+    public Step reached() {
+        return new Step(name, poses, structure);
+    }
+
+    /**
+     * Changes the poses.
+     *
+     * @param changed where arms are that are not at their work place
+     * @return the same stance with them
+     */
+    public Stance withPoses(List<Pose> changed) {
+        return new Stance(name, use, rails, changed, steps, structure, suspensionTravel);
     }
 
     /**
@@ -48,7 +70,7 @@ public record Stance(
      * @return its pose, or empty if it stays at its work place
      */
     public Optional<Pose> pose(String arm) {
-        return poses.stream().filter(p -> p.arm().equals(arm)).findFirst();
+        return reached().pose(arm);
     }
 
     /**
@@ -90,12 +112,24 @@ public record Stance(
      *
      * @param name what happens, such as "lift the outer arms"
      * @param poses where the arms are that have moved by then
+     * @param structure frame parts that are elsewhere by then than at work; each stands in for the part of its name
      */
-    public record Step(String name, List<Pose> poses) {
+    public record Step(String name, List<Pose> poses, List<Carriage.Part> structure) {
 
-        /** Copies the list. */
+        /** Copies the lists. */
         public Step {
             poses = List.copyOf(poses);
+            structure = List.copyOf(structure);
+        }
+
+        /**
+         * Finds where an arm is.
+         *
+         * @param arm the arm's id
+         * @return its pose, or empty if it is still at its work place
+         */
+        public Optional<Pose> pose(String arm) {
+            return poses.stream().filter(p -> p.arm().equals(arm)).findFirst();
         }
     }
 }
