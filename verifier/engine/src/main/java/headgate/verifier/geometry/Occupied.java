@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -174,6 +175,47 @@ public final class Occupied {
      */
     public Occupied quarterTurned(int quarters) {
         return new Occupied(pieces.stream().map(p -> p.quarterTurned(quarters)).toList());
+    }
+
+    /**
+     * The volume turned by quarters about the x axis, right-handed. Upright prisms then lie on their side, so each convex prism
+     * is replaced by the box about it first: exact for boxes along the axes, an outer bound for others.
+     *
+     * @param quarters how many quarter turns; any whole number
+     * @return a volume that holds the turned one; this volume if the turns are full
+     */
+    public Occupied tippedAboutX(int quarters) {
+        return tipped(quarters, b -> new Box(b.x(), negative(b.z()), b.y()));
+    }
+
+    /**
+     * The volume turned by quarters about the y axis, right-handed; as {@link #tippedAboutX}.
+     *
+     * @param quarters how many quarter turns; any whole number
+     * @return a volume that holds the turned one; this volume if the turns are full
+     */
+    public Occupied tippedAboutY(int quarters) {
+        return tipped(quarters, b -> new Box(b.z(), b.y(), negative(b.x())));
+    }
+
+    private Occupied tipped(int quarters, UnaryOperator<Box> quarter) {
+        int turns = Math.floorMod(quarters, 4);
+        if (turns == 0) {
+            return this;
+        }
+        List<Prism> turned = new ArrayList<>();
+        for (Piece p : pieces) {
+            Box box = p.box();
+            for (int i = 0; i < turns; i++) {
+                box = quarter.apply(box);
+            }
+            turned.add(Prism.of(Outline.rectangle(box.x(), box.y()), box.z()));
+        }
+        return of(turned);
+    }
+
+    private static Interval negative(Interval extent) {
+        return new Interval(-extent.most(), -extent.least());
     }
 
     /**

@@ -1,5 +1,6 @@
 package headgate.verifier.geometry;
 
+import headgate.api.shape.Interval;
 import headgate.api.shape.Outline;
 import headgate.api.shape.Point;
 import headgate.api.shape.Point3;
@@ -41,6 +42,50 @@ public final class Shadow {
                 return Optional.empty();
             }
             result.add(one.get());
+        }
+        return Optional.of(List.copyOf(result));
+    }
+
+    /**
+     * Throws the part of a volume's shadow that can fall into a band on the ground. Material that is higher than the sensor
+     * throws none; of other material, what is so high that its shadow falls beyond the band is left out.
+     *
+     * @param volume the volume
+     * @param sensor the sensor's point, in the same frame; over the ground
+     * @param band the band on the ground
+     * @return outlines that together hold all of the shadow within the band; empty if all of the band may be hidden, since
+     *     material may stand at the sensor's own place
+     */
+    public static Optional<List<Outline>> within(Outline band, Occupied volume, Point3 sensor) {
+        double farthest = band.vertices().stream()
+                .mapToDouble(p -> Math.hypot((double) (p.x() - sensor.x()), (double) (p.y() - sensor.y())))
+                .max()
+                .orElseThrow();
+        List<Outline> result = new ArrayList<>();
+        for (Piece piece : volume.pieces()) {
+            if (piece.height().least() >= sensor.z()) {
+                continue;
+            }
+            long dx = piece.box().x().gapTo(Interval.at(sensor.x()));
+            long dy = piece.box().y().gapTo(Interval.at(sensor.y()));
+            // A point at distance r and height h is thrown to r H / (H - h): beyond the band from this height on.
+            double beyond = sensor.z() * (1 - Math.hypot((double) dx, (double) dy) / farthest);
+            long top = Math.min(piece.height().most(), (long) Math.ceil(Math.max(0, beyond)) + 1);
+            if (top >= sensor.z()) {
+                return Optional.empty();
+            }
+            if (top <= piece.height().least()) {
+                continue;
+            }
+            Prism low =
+                    Prism.of(piece.ring().outline(), new Interval(piece.height().least(), top));
+            if (top > 0) {
+                Optional<Outline> one = ofPrism(low, sensor);
+                if (one.isEmpty()) {
+                    return Optional.empty();
+                }
+                result.add(one.get());
+            }
         }
         return Optional.of(List.copyOf(result));
     }

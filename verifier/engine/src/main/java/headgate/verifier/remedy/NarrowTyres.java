@@ -1,6 +1,5 @@
 package headgate.verifier.remedy;
 
-import headgate.runtime.carriage.Carriage;
 import headgate.verifier.check.Case;
 import headgate.verifier.check.Dimension;
 import headgate.verifier.check.Edit;
@@ -22,8 +21,7 @@ public record NarrowTyres(double width) implements Edit {
     @Override
     public Case apply(Case before) {
         return before.withCarriage(c -> c.withWheels(c.wheels().stream()
-                .map(w -> new Carriage.Wheel(
-                        w.name(), w.x(), w.y(), Math.min(w.tyreWidth(), width), w.fromSteeredPoint()))
+                .map(w -> w.withTyreWidth(Math.min(w.tyreWidth(), width)))
                 .toList()));
     }
 

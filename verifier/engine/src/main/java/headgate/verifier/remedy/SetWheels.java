@@ -2,7 +2,6 @@ package headgate.verifier.remedy;
 
 import headgate.api.shape.Interval;
 import headgate.api.unit.Micrometres;
-import headgate.runtime.carriage.Carriage;
 import headgate.verifier.check.Case;
 import headgate.verifier.check.Dimension;
 import headgate.verifier.check.Edit;
@@ -28,10 +27,7 @@ public record SetWheels(SortedMap<String, Long> places) implements Edit {
         return before.withCarriage(c -> c.withWheels(c.wheels().stream()
                 .map(w -> {
                     Long y = places.get(w.name());
-                    return y == null
-                            ? w
-                            : new Carriage.Wheel(
-                                    w.name(), w.x(), w.y().hull(Interval.at(y)), w.tyreWidth(), w.fromSteeredPoint());
+                    return y == null ? w : w.withY(w.y().hull(Interval.at(y)));
                 })
                 .toList()));
     }

@@ -37,11 +37,13 @@ final class Sections {
                     topic("hoses and cables between arm and head")),
             section(
                     Family.CLEARANCE,
-                    topic("the head against the carriage's frame", "clearance.structure", "clearance.frame"),
-                    topic("an arm's own parts, and the leaves of the crop, against heads", "clearance.canopy"),
-                    topic("transport on the road, folding and parking"),
-                    topic("what heads hide from the carriage's sensors"),
-                    topic("where pulled weeds and spoil fall")),
+                    topic("the head against the carriage's frame", "clearance.frame"),
+                    topic("an arm's own parts against its head", "clearance.own-arm"),
+                    topic("lifted heads over the leaves of the crop", "clearance.lifted"),
+                    topic("transport on the road, and the steps to it", "clearance.transport"),
+                    topic("ways between two fold steps, and wheels that are steered to one side"),
+                    topic("what heads hide from the carriage's sensors", "clearance.sensor-view"),
+                    topic("where pulled weeds and spoil fall", "clearance.drop-zone")),
             section(Family.ROWS, topic("wheels on the headland, where the carriage turns")),
             section(
                     Family.THROUGHPUT,

@@ -14,6 +14,12 @@ import headgate.verifier.rules.behaviour.ReturnsReady;
 import headgate.verifier.rules.behaviour.StaysInReach;
 import headgate.verifier.rules.behaviour.Total;
 import headgate.verifier.rules.clearance.ArmToArm;
+import headgate.verifier.rules.clearance.ArmToFrame;
+import headgate.verifier.rules.clearance.ArmToWheels;
+import headgate.verifier.rules.clearance.HeadToOwnArm;
+import headgate.verifier.rules.clearance.LiftedClears;
+import headgate.verifier.rules.clearance.SensorView;
+import headgate.verifier.rules.clearance.TransportClears;
 import headgate.verifier.rules.clearance.WorkHeightExists;
 import headgate.verifier.rules.mount.BoltsHold;
 import headgate.verifier.rules.mount.ConnectorsFit;
@@ -82,7 +88,15 @@ public final class RuleBook {
             new PlanterPasses(),
             new EdgePassesClear());
 
-    private static final List<Rule> CLEARANCE = List.of(new WorkHeightExists(), new ArmToArm());
+    private static final List<Rule> CLEARANCE = List.of(
+            new WorkHeightExists(),
+            new ArmToArm(),
+            new ArmToFrame(),
+            new ArmToWheels(),
+            new HeadToOwnArm(),
+            new LiftedClears(),
+            new TransportClears(),
+            new SensorView());
 
     private static final List<Rule> THROUGHPUT = List.of(new KeepsPace(), new AreaRate());
 

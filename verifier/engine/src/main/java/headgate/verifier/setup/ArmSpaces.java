@@ -21,7 +21,8 @@ import java.util.stream.Stream;
 /**
  * What an arm can fill in each of its stances, placed at y = 0, and which side shifts are forbidden to it. The heights
  * are those in the middle of the carriage, where roll moves the ground least and the arm has most heights to choose from:
- * further out it fills no more than that.
+ * further out it fills no more than that. A head whose low parts lie in a free strip between rows may work lower than is
+ * taken here: then a set-point may be less than the best, and the rules still measure what is really filled.
  */
 final class ArmSpaces {
 

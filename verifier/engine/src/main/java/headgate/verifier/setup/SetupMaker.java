@@ -277,7 +277,7 @@ final class SetupMaker {
 
     private Station station(Arm arm, Case.Mounting mounting, List<Lane> served, Point mount) {
         HeadSheet sheet = mounting.head().sheet().orElseThrow();
-        WorkHeight height = WorkHeight.of(subject, arm, mount, sheet);
+        WorkHeight height = WorkHeight.at(subject, arm, mount, sheet, mounting.turned());
         RunOut runOut = RunOut.of(
                 arm.liftMotion(), subject.carriage().value().stopping().reactionTime());
         return new Station(served, arm, mounting.head(), sheet, mounting.turned(), mount, height, runOut);

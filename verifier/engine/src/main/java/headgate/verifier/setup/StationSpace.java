@@ -70,6 +70,31 @@ public final class StationSpace {
     }
 
     /**
+     * What the head alone fills, without its arm, in every posture at every height at which it takes it.
+     *
+     * @param station the station
+     * @return the space
+     */
+    public static Occupied head(Station station) {
+        Arm arm = station.arm();
+        Point3 mount = new Point3(station.mount().x(), station.mount().y(), 0);
+        Occupied lifted =
+                LiftSweep.over(arm, turned(station, headAtRest(station.sheet())).shifted(mount), topHeights(arm));
+        if (!station.isAtWork()) {
+            return lifted;
+        }
+        Posture ready = station.sheet().posture(PostureName.READY).orElseThrow();
+        return lifted.and(
+                        LiftSweep.over(arm, turned(station, Occupied.of(ready)).shifted(mount), station.heights()))
+                .and(LiftSweep.over(
+                        arm, turned(station, headAtWork(station.sheet())).shifted(mount), station.workHeights()));
+    }
+
+    private static Occupied turned(Station station, Occupied head) {
+        return station.turned() ? head.turned() : head;
+    }
+
+    /**
      * What moves with the arm's side shift alone.
      *
      * @param station the station
@@ -94,21 +119,33 @@ public final class StationSpace {
      * @return the space
      */
     public static Occupied waiting(Arm arm, Optional<HeadSheet> sheet, boolean turned, Point mount) {
+        Occupied head = sheet.map(StationSpace::headAtRest).orElse(Occupied.NOTHING);
+        return placed(arm, head, turned, mount, topHeights(arm));
+    }
+
+    static Interval topHeights(Arm arm) {
+        return new Interval(arm.lift().most(), Station.top(arm));
+    }
+
+    /**
+     * What a head fills at rest, head frame: ready, stowed, or on the way between the two.
+     *
+     * @param sheet the head's sheet
+     * @return the space
+     */
+    public static Occupied headAtRest(HeadSheet sheet) {
         Occupied head = Occupied.NOTHING;
-        if (sheet.isPresent()) {
-            for (Posture posture : sheet.get().postures()) {
-                if (rests(posture.name())) {
-                    head = head.and(Occupied.of(posture));
-                }
-            }
-            for (Transition transition : sheet.get().transitions()) {
-                if (rests(transition.from()) && rests(transition.to())) {
-                    head = head.and(Occupied.of(transition.swept()));
-                }
+        for (Posture posture : sheet.postures()) {
+            if (rests(posture.name())) {
+                head = head.and(Occupied.of(posture));
             }
         }
-        Interval top = new Interval(arm.lift().most(), Station.top(arm));
-        return placed(arm, head, turned, mount, top);
+        for (Transition transition : sheet.transitions()) {
+            if (rests(transition.from()) && rests(transition.to())) {
+                head = head.and(Occupied.of(transition.swept()));
+            }
+        }
+        return head;
     }
 
     private static boolean rests(PostureName name) {
@@ -138,7 +175,7 @@ public final class StationSpace {
         return placed(arm, Occupied.of(ready), turned, mount, heights);
     }
 
-    private static Occupied placed(Arm arm, Occupied head, boolean turned, Point mount, Interval heights) {
+    static Occupied placed(Arm arm, Occupied head, boolean turned, Point mount, Interval heights) {
         Occupied lifted = (turned ? head.turned() : head).and(Occupied.of(arm.body()));
         return LiftSweep.over(arm, lifted.shifted(new Point3(mount.x(), mount.y(), 0)), heights)
                 .and(column(arm, mount));

@@ -37,6 +37,7 @@ import headgate.api.vocabulary.SupplyKind;
 import headgate.runtime.answers.SpotAnswer;
 import headgate.runtime.carriage.Arm;
 import headgate.runtime.carriage.Carriage;
+import headgate.runtime.carriage.Stance;
 import headgate.runtime.cropplan.CropPlan;
 import headgate.runtime.origin.Loaded;
 import headgate.runtime.pack.ApiRange;
@@ -60,6 +61,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Four rows 0.5 m apart; arms a1 (y = -0.75 m) and a3 (0.25 m) on a front beam at x = 0, a2 (-0.25 m) and a4 (0.75 m)
  * on a rear beam at x = -1.2 m. The mounts shift by 0.25 m either way and lift from 0.35 to 0.95 m. Ground moves by 20 mm.
+ * On the road all arms stay lifted where they work. A beam of the frame is 0.25 m over the arms when they are lifted; the tyres are 0.7 m high.
  * The head's reach is x 0.1 to 0.4, y -0.1 to 0.1, z -0.6 to -0.2 m; its material x -0.05 to 0.45, y -0.15 to 0.15 m.
  * One action takes 1.5 s: 0.5 s to the plant, 0.5 s in the soil, 0.5 s back.
  */
@@ -653,11 +655,13 @@ public final class Cases {
                         "T-1",
                         List.of(new Carriage.Beam("front", 0), new Carriage.Beam("rear", -1_200_000)),
                         arms,
-                        List.of(),
+                        List.of(part("beam", Prism.box(-0.05, 0.05, -1.2, 1.2, 1.5, 1.6))),
                         new Carriage.GroundMotion(0, 0, 0),
                         new Carriage.Stopping(0.2, 2.0),
                         new Carriage.Turning(25, 5))
-                .withWheels(List.of(wheel("right", -1.3, -0.9), wheel("left", 0.9, 1.3)));
+                .withWheels(List.of(wheel("right", -1.3, -0.9), wheel("left", 0.9, 1.3)))
+                .withStances(List.of(
+                        new Stance("road", Stance.Use.TRANSPORT, Map.of(), List.of(), List.of(), List.of(), 0.0)));
     }
 
     /**
@@ -669,7 +673,18 @@ public final class Cases {
      * @return the wheel
      */
     public static Carriage.Wheel wheel(String name, double least, double most) {
-        return new Carriage.Wheel(name, 1_000_000, Interval.ofMetres(least, most), 0.12, 1.0);
+        return new Carriage.Wheel(name, 1_000_000, Interval.ofMetres(least, most), 0.12, 1.0, Optional.of(0.7));
+    }
+
+    /**
+     * A part of the frame.
+     *
+     * @param name what it is called
+     * @param prisms its material, carriage frame
+     * @return the part
+     */
+    public static Carriage.Part part(String name, Prism... prisms) {
+        return new Carriage.Part(name, Body.of(prisms));
     }
 
     /**

@@ -24,6 +24,7 @@ import headgate.verifier.setup.Station;
 import headgate.verifier.setup.WorkHeight;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 
 /**
@@ -158,8 +159,8 @@ record RandomPair(Side right, Side left) {
                 .build();
         Arm arm = Cases.arm(armId, "front", 0);
         long low = random.nextLong(400_000, 450_001);
-        WorkHeight height =
-                new WorkHeight(0, 0, 0, 0, low, low + random.nextLong(0, 60_001), new Interval(350_000, 950_000));
+        WorkHeight height = new WorkHeight(
+                0, 0, 0, Optional.empty(), 0, low, low + random.nextLong(0, 60_001), new Interval(350_000, 950_000));
         Station station = new Station(
                 List.of(new Lane(1, Lane.Kind.ON_ROW, Interval.at(0))),
                 arm,

@@ -27,7 +27,8 @@ public final class WorkHeightExists implements Rule {
             "With G the ground's motion under the arm (relief, roll and pitch at its place, wheel sink), d the depth of"
                     + " work and z the reach's heights in the head frame, a height h serves if h + G + d <= -z_min, h - G +"
                     + " d >= -z_max, and the lowest material z_low of the ready posture clears the plants: h - G + z_low >="
-                    + " plant + gap. All within the lift. The plant is the tallest of canopy, weeds and plugs. The interval of such heights must be at least twice the lift's"
+                    + " plant + gap. What lies wholly in a free strip between rows must only stay over the ground: h - G +"
+                    + " z_strip >= 0. All within the lift. The plant is the tallest of canopy, weeds and plugs. The interval of such heights must be at least twice the lift's"
                     + " tolerance wide; it is part of the result.",
             "first principles",
             Severity.ERROR,
@@ -59,6 +60,11 @@ public final class WorkHeightExists implements Rule {
                 .term("tallest plant with the gap over it", Micrometres.toMetres(height.plants()), Dimension.LENGTH)
                 .term("lift from", Micrometres.toMetres(worst.arm().lift().least()), Dimension.LENGTH)
                 .term("lift to", Micrometres.toMetres(worst.arm().lift().most()), Dimension.LENGTH);
+        height.lowestInStrip()
+                .ifPresent(z -> finding.term(
+                        "lowest material when ready in a free strip z_strip",
+                        Micrometres.toMetres(z),
+                        Dimension.LENGTH));
         if (height.allowed().isPresent()) {
             return List.of(finding.decide("The narrowest choice is that of " + worst.label() + ": mount heights from "
                     + text(height.allowed().get().least()) + " to "

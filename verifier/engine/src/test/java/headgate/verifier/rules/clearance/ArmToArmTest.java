@@ -42,7 +42,7 @@ import org.junit.jupiter.api.Test;
 @NeverFinds(value = Outcome.UNDECIDED, because = "every sheet, arm and policy gives what the gap needs")
 class ArmToArmTest {
 
-    private static final Forces NO_FORCE =
+    static final Forces NO_FORCE =
             Forces.rigid(Figure.assumed(0), Figure.assumed(0), Figure.assumed(0), Figure.assumed(0));
 
     @Test

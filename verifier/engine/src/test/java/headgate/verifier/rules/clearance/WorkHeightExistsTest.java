@@ -3,7 +3,11 @@ package headgate.verifier.rules.clearance;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import headgate.api.shape.Body;
 import headgate.api.shape.Interval;
+import headgate.api.shape.Prism;
+import headgate.api.sheet.HeadSheet;
+import headgate.api.sheet.Posture;
 import headgate.api.vocabulary.SoilClass;
 import headgate.runtime.carriage.Arm;
 import headgate.runtime.cropplan.CropPlan;
@@ -83,6 +87,33 @@ class WorkHeightExistsTest {
                 .isEqualTo(
                         "No mount height serves arm a1 on lane 1: tool and plants ask for mount heights from 390 mm to 560 mm,"
                                 + " its lift gives 600 mm to 950 mm; 42 mm are missing.");
+    }
+
+    @Test
+    void whatHangsBetweenTheRowsNeedNotClearThePlants() {
+        // A body at -380 mm would ask for 150 + 20 + 20 + 380 = 570 mm over plants; in a free strip for 20 + 380 = 400
+        // mm.
+        Body low = Body.of(Prism.box(0, 0.05, 0.13, 0.37, -0.38, -0.1));
+        Finding finding = new WorkHeightExists()
+                .check(Cases.weeding()
+                        .sheet(b -> {
+                            HeadSheet sheet = b.build();
+                            return sheet.toBuilder()
+                                    .postures(sheet.postures().stream()
+                                            .map(p -> Posture.named(p.name())
+                                                    .fixed(p.fixed().and(low))
+                                                    .moving(p.moving())
+                                                    .region(p.region())
+                                                    .build())
+                                            .toArray(Posture[]::new));
+                        })
+                        .build())
+                .get(0);
+
+        assertThat(finding.outcome()).isEqualTo(Outcome.PASS);
+        assertThat(finding.message()).contains("from 400 mm to 560 mm");
+        assertThat(finding.terms())
+                .anySatisfy(t -> assertThat(t.name()).isEqualTo("lowest material when ready in a free strip z_strip"));
     }
 
     @Test

@@ -1,0 +1,387 @@
+package headgate.verifier.rules.clearance;
+
+import headgate.api.shape.Interval;
+import headgate.api.shape.Point;
+import headgate.api.shape.Point3;
+import headgate.api.unit.Micrometres;
+import headgate.runtime.carriage.Carriage;
+import headgate.runtime.carriage.Stance;
+import headgate.runtime.policy.Policy;
+import headgate.verifier.check.Case;
+import headgate.verifier.check.Comparison;
+import headgate.verifier.check.Dimension;
+import headgate.verifier.check.Finding;
+import headgate.verifier.check.Rule;
+import headgate.verifier.check.RuleInfo;
+import headgate.verifier.check.Severity;
+import headgate.verifier.check.Term;
+import headgate.verifier.check.Witness;
+import headgate.verifier.geometry.Box;
+import headgate.verifier.geometry.Gap;
+import headgate.verifier.geometry.Occupied;
+import headgate.verifier.geometry.Rounding;
+import headgate.verifier.remedy.LatchHeads;
+import headgate.verifier.remedy.RaisePoses;
+import headgate.verifier.remedy.Side;
+import headgate.verifier.remedy.TrimHead;
+import headgate.verifier.setup.FoldStep;
+import headgate.verifier.setup.FoldedArm;
+import headgate.verifier.setup.WorkHeight;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** {@code clearance.transport}: folded for the road, and on the way there, nothing meets, sticks out or drags. */
+public final class TransportClears implements Rule {
+
+    private static final RuleInfo INFO = new RuleInfo(
+            "clearance.transport",
+            "Folded for the road, and in every step to it, heads clear each other, the frame and the ground, and the carriage"
+                    + " is no wider or higher than allowed",
+            "A head is carried on the road for more days than anybody thinks of when it is drawn, and there it meets people.",
+            "For each stance for transport, every step to it and the stance itself is looked at. An arm that has a pose is"
+                    + " turned by its quarter turns and moved there; one that has none stays at its work place, lifted. A"
+                    + " latched head fills its stowed posture; one that is not latched fills all that it can fill in any"
+                    + " posture, since nothing holds what moves. Turned about x or y, each convex prism is taken as the box"
+                    + " about it: exact for boxes, an outer bound for others. In every step each two arms keep the policy's"
+                    + " gap between arms plus both arms' own terms, and each arm keeps the policy's gap to the frame plus its"
+                    + " own. On the road, width and height over heads, arms and frame are within the policy's, and heads and"
+                    + " arms stay the policy's gap over the ground, less its motion G and the suspension's travel; in a step,"
+                    + " the gap of a lifted head. Ways between two steps are not looked at, nor are wheels that the frame's"
+                    + " parts do not show.",
+            "first principles; limits from the policy",
+            Severity.ERROR,
+            "0.1.0",
+            List.of("behaviour.answers", "rows.every-lane-has-an-arm"));
+
+    private static final double NANOMETRES_PER_METRE = 1e9;
+
+    /** What a change is rounded up to, micrometres. */
+    private static final long STEP = 1000;
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public List<Finding> check(Case subject) {
+        List<Stance> stances = subject.carriage().value().stances().stream()
+                .filter(s -> s.use() == Stance.Use.TRANSPORT)
+                .toList();
+        if (stances.isEmpty()) {
+            return List.of(Finding.undecided(
+                    INFO,
+                    "the road",
+                    "The carriage's file gives no stance for transport: say under \"stances\" where the arms are on the road,"
+                            + " and the steps to it."));
+        }
+        List<Finding> findings = new ArrayList<>();
+        for (Stance stance : stances) {
+            List<FoldStep> steps = FoldStep.of(subject, stance);
+            findings.add(gaps(subject, stance, steps));
+            Outer outer = Outer.of(steps.get(steps.size() - 1));
+            if (outer.isEmpty()) {
+                findings.add(Finding.notApplicable(INFO, named(stance), "Nothing that is carried holds any material."));
+                continue;
+            }
+            findings.add(width(subject, stance, outer));
+            findings.add(height(subject, stance, outer));
+            ground(subject, stance, steps).ifPresent(findings::add);
+        }
+        return findings;
+    }
+
+    private static String named(Stance stance) {
+        return "stance \"" + stance.name() + "\"";
+    }
+
+    /** Two things in one step, and the gap between them. */
+    private record Near(FoldStep step, List<FoldedArm> arms, String other, Gap gap, double required, List<Term> terms) {
+
+        double margin() {
+            return gap.metres() - required;
+        }
+
+        String label() {
+            return arms.get(0).label() + " and " + other;
+        }
+    }
+
+    private static Finding gaps(Case subject, Stance stance, List<FoldStep> steps) {
+        Policy policy = subject.policy().value();
+        int examined = 0;
+        List<Near> tooNear = new ArrayList<>();
+        Optional<Near> tightest = Optional.empty();
+        for (FoldStep step : steps) {
+            for (int i = 0; i < step.arms().size(); i++) {
+                FoldedArm arm = step.arms().get(i);
+                List<Optional<Near>> near = new ArrayList<>();
+                double sure = Math.max(0, tightest.map(Near::margin).orElse(Double.MAX_VALUE));
+                for (FoldedArm other : step.arms().subList(i + 1, step.arms().size())) {
+                    near.add(near(
+                            step,
+                            List.of(arm, other),
+                            other.label(),
+                            other.space(),
+                            policy.armGap().value(),
+                            sure));
+                }
+                for (Carriage.Part part : step.structure()) {
+                    Occupied body = Occupied.of(part.body());
+                    near.add(near(
+                            step,
+                            List.of(arm),
+                            part.name(),
+                            body,
+                            policy.frameGap().value(),
+                            sure));
+                }
+                examined += near.size();
+                for (Optional<Near> one : near) {
+                    if (one.isPresent()) {
+                        if (one.get().margin() < 0) {
+                            tooNear.add(one.get());
+                        }
+                        if (tightest.isEmpty()
+                                || one.get().margin() < tightest.get().margin()) {
+                            tightest = one;
+                        }
+                    }
+                }
+            }
+        }
+        if (tightest.isEmpty()) {
+            return Finding.notApplicable(INFO, named(stance), "There is nothing that an arm or a head could meet.");
+        }
+        Near worst = tightest.get();
+        String gap = Dimension.LENGTH.text(worst.gap().metres());
+        String required = Dimension.LENGTH.text(worst.required());
+        Finding.Builder finding = Finding.of(INFO, worst.label())
+                .examined(examined)
+                .comparison(Comparison.atLeast(worst.gap().metres(), worst.required(), Dimension.LENGTH))
+                .terms(worst.terms())
+                .field("policy:" + (worst.arms().size() == 2 ? "armGap" : "frameGap"))
+                .witness(new Witness(worst.gap().first(), worst.gap().second(), gap));
+        String where = worst.label()
+                + (worst.step().onTheRoad()
+                        ? " on the road"
+                        : " in the step \"" + worst.step().name() + "\"");
+        if (tooNear.isEmpty()) {
+            return finding.decide("Folding to " + named(stance) + ", the tightest place is between " + where + ": "
+                    + gap + " where " + required + " is required.");
+        }
+        latch(stance, tooNear.stream().flatMap(n -> n.arms().stream())).ifPresent(finding::propose);
+        return finding.decide(
+                "Folding to " + named(stance) + ", between " + where + " there are only " + gap + " where " + required
+                        + " is required; " + tooNear.size() + " of " + examined + " pairs are too near.");
+    }
+
+    private static Optional<Near> near(
+            FoldStep step, List<FoldedArm> arms, String other, Occupied body, double policyGap, double sure) {
+        double sum = policyGap
+                + arms.stream().mapToDouble(a -> a.allowance().total()).sum();
+        double required = Math.rint(sum * NANOMETRES_PER_METRE) / NANOMETRES_PER_METRE;
+        Occupied own = arms.get(0).space();
+        if (own.isEmpty() || body.isEmpty()) {
+            return Optional.empty();
+        }
+        long apart = own.bounds().orElseThrow().squaredGapTo(body.bounds().orElseThrow());
+        if (Math.sqrt((double) apart) / Micrometres.PER_METRE - required > sure) {
+            return Optional.empty();
+        }
+        List<Term> terms = new ArrayList<>();
+        terms.add(Term.of("gap by policy", policyGap, Dimension.LENGTH));
+        arms.forEach(a -> terms.addAll(a.allowance().terms("arm " + a.arm().id())));
+        return Gap.between(own, body).map(gap -> new Near(step, arms, other, gap, required, terms));
+    }
+
+    /** Holds what moves, if anything of it is loose. */
+    private static Optional<LatchHeads> latch(Stance stance, Stream<FoldedArm> arms) {
+        List<String> loose = arms.filter(FoldedArm::isLoose)
+                .map(a -> a.arm().id())
+                .distinct()
+                .sorted()
+                .toList();
+        return loose.isEmpty() ? Optional.empty() : Optional.of(new LatchHeads(stance.name(), loose));
+    }
+
+    /** Everything that is carried on the road, each with the box about it; an arm, or a part of the frame. */
+    private record Outer(List<Carried> all) {
+
+        record Carried(String label, Optional<FoldedArm> arm, Box box) {}
+
+        static Outer of(FoldStep road) {
+            List<Carried> all = new ArrayList<>();
+            for (FoldedArm arm : road.arms()) {
+                arm.space().bounds().ifPresent(b -> all.add(new Carried(arm.label(), Optional.of(arm), b)));
+            }
+            for (Carriage.Part part : road.structure()) {
+                Occupied.of(part.body())
+                        .bounds()
+                        .ifPresent(b -> all.add(new Carried(part.name(), Optional.empty(), b)));
+            }
+            return new Outer(all);
+        }
+
+        boolean isEmpty() {
+            return all.isEmpty();
+        }
+
+        Carried rightmost() {
+            return all.stream()
+                    .min(Comparator.comparingLong(c -> c.box().y().least()))
+                    .orElseThrow();
+        }
+
+        Carried leftmost() {
+            return all.stream()
+                    .max(Comparator.comparingLong(c -> c.box().y().most()))
+                    .orElseThrow();
+        }
+
+        Carried highest() {
+            return all.stream()
+                    .max(Comparator.comparingLong(c -> c.box().z().most()))
+                    .orElseThrow();
+        }
+    }
+
+    private static Finding width(Case subject, Stance stance, Outer outer) {
+        double limit = subject.policy().value().transportWidth().value();
+        Outer.Carried right = outer.rightmost();
+        Outer.Carried left = outer.leftmost();
+        long y0 = right.box().y().least();
+        long y1 = left.box().y().most();
+        long width = y1 - y0;
+        String text = Dimension.LENGTH.text(Micrometres.toMetres(width));
+        Point3 from = new Point3(right.box().x().least(), y0, right.box().z().most());
+        Finding.Builder finding = Finding.of(INFO, named(stance) + ", width")
+                .examined(outer.all().size())
+                .comparison(Comparison.atMost(Micrometres.toMetres(width), limit, Dimension.LENGTH))
+                .term("to the right as far as " + right.label(), Micrometres.toMetres(-y0), Dimension.LENGTH)
+                .term("to the left as far as " + left.label(), Micrometres.toMetres(y1), Dimension.LENGTH)
+                .field("policy:transportWidth")
+                .witness(new Witness(from, new Point3(from.x(), y1, from.z()), text));
+        String between = text + " wide, from " + right.label() + " to " + left.label();
+        if (Micrometres.toMetres(width) <= limit) {
+            return finding.decide("On the road the carriage is " + between + ", where " + Dimension.LENGTH.text(limit)
+                    + " is allowed.");
+        }
+        List<FoldedArm> widest =
+                Stream.of(right, left).flatMap(c -> c.arm().stream()).toList();
+        latch(stance, widest.stream()).ifPresent(finding::propose);
+        long over = roundedUp(width - Rounding.down(limit));
+        left.arm().flatMap(a -> trim(a, 0, over)).ifPresent(finding::propose);
+        right.arm().flatMap(a -> trim(a, 2, over)).ifPresent(finding::propose);
+        return finding.decide("On the road the carriage is " + between + ", where only " + Dimension.LENGTH.text(limit)
+                + " is allowed" + (widest.isEmpty() ? "; the frame alone is too wide." : "."));
+    }
+
+    /** Less of a head on the side that faces left, or right after two more quarter turns; none if it is tipped. */
+    private static Optional<TrimHead> trim(FoldedArm arm, int more, long amount) {
+        List<Stance.Turn> turns = arm.pose().map(Stance.Pose::turns).orElse(List.of());
+        if (arm.station().isEmpty() || turns.stream().anyMatch(t -> t.axis() != Stance.Axis.Z)) {
+            return Optional.empty();
+        }
+        int quarters = turns.stream().mapToInt(Stance.Turn::quarters).sum() + more;
+        Side facing = List.of(Side.LEFT, Side.FRONT, Side.RIGHT, Side.REAR).get(quarters % 4);
+        return arm.station().map(s -> new TrimHead(s.head().id(), s.turned() ? facing.turned() : facing, amount));
+    }
+
+    private static Finding height(Case subject, Stance stance, Outer outer) {
+        double limit = subject.policy().value().transportHeight().value();
+        Outer.Carried top = outer.highest();
+        Box box = top.box();
+        double height = Micrometres.toMetres(box.z().most());
+        Point3 at = new Point3(middle(box.x()), middle(box.y()), box.z().most());
+        Finding.Builder finding = Finding.of(INFO, named(stance) + ", height")
+                .examined(outer.all().size())
+                .comparison(Comparison.atMost(height, limit, Dimension.LENGTH))
+                .term("up to the top of " + top.label(), height, Dimension.LENGTH)
+                .field("policy:transportHeight")
+                .witness(new Witness(at, new Point3(at.x(), at.y(), 0), Dimension.LENGTH.text(height)));
+        if (height > limit) {
+            latch(stance, top.arm().stream()).ifPresent(finding::propose);
+        }
+        return finding.decide(
+                "On the road the carriage is " + Dimension.LENGTH.text(height) + " high, up to the top of "
+                        + top.label() + ", where " + (height > limit ? "only " : "") + Dimension.LENGTH.text(limit)
+                        + " is allowed.");
+    }
+
+    /** An arm over the ground in one step. */
+    private record Over(FoldStep step, FoldedArm arm, Box lowest, long motion, long travel, long needed) {
+
+        long clear() {
+            return lowest.z().least() - motion - travel;
+        }
+
+        long margin() {
+            return clear() - needed;
+        }
+    }
+
+    private static Optional<Finding> ground(Case subject, Stance stance, List<FoldStep> steps) {
+        Policy policy = subject.policy().value();
+        List<Over> all = new ArrayList<>();
+        for (FoldStep step : steps) {
+            Policy.Limit limit = step.onTheRoad() ? policy.transportGroundGap() : policy.groundGap();
+            long travel = step.onTheRoad() ? Rounding.up(stance.suspensionTravel()) : 0;
+            for (FoldedArm arm : step.arms()) {
+                Point place = arm.mount().plan();
+                arm.space().boxes().stream()
+                        .min(Comparator.comparingLong(b -> b.z().least()))
+                        .ifPresent(low -> all.add(new Over(
+                                step,
+                                arm,
+                                low,
+                                WorkHeight.groundMotion(subject, arm.arm(), place),
+                                travel,
+                                Rounding.up(limit.value()))));
+            }
+        }
+        return all.stream().min(Comparator.comparingLong(Over::margin)).map(worst -> ground(stance, worst, all));
+    }
+
+    private static Finding ground(Stance stance, Over worst, List<Over> all) {
+        double clear = Micrometres.toMetres(worst.clear());
+        double needed = Micrometres.toMetres(worst.needed());
+        Box low = worst.lowest();
+        Point3 at = new Point3(middle(low.x()), middle(low.y()), low.z().least());
+        boolean road = worst.step().onTheRoad();
+        Finding.Builder finding = Finding.of(INFO, named(stance) + ", ground")
+                .examined(all.size())
+                .comparison(Comparison.atLeast(clear, needed, Dimension.LENGTH))
+                .term(
+                        "lowest point over level ground, of " + worst.arm().label(),
+                        Micrometres.toMetres(low.z().least()),
+                        Dimension.LENGTH)
+                .term("ground motion G", Micrometres.toMetres(worst.motion()), Dimension.LENGTH)
+                .term("travel of the suspension", Micrometres.toMetres(worst.travel()), Dimension.LENGTH)
+                .field(road ? "policy:transportGroundGap" : "policy:groundGap")
+                .witness(new Witness(
+                        at,
+                        new Point3(at.x(), at.y(), Math.min(at.z(), worst.motion() + worst.travel())),
+                        Dimension.LENGTH.text(clear)));
+        String where = road ? "On the road" : "In the step \"" + worst.step().name() + "\"";
+        List<Over> failing = all.stream().filter(o -> o.margin() < 0).toList();
+        latch(stance, failing.stream().map(Over::arm)).ifPresent(finding::propose);
+        if (!failing.isEmpty()) {
+            finding.propose(new RaisePoses(stance.name(), roundedUp(-worst.margin())));
+        }
+        return finding.decide(where + " " + worst.arm().label() + " stays " + (failing.isEmpty() ? "" : "only ")
+                + Dimension.LENGTH.text(clear) + " over the ground, where " + Dimension.LENGTH.text(needed)
+                + " is required; it is the lowest of all arms and steps.");
+    }
+
+    private static long roundedUp(long micrometres) {
+        return -Math.floorDiv(-micrometres, STEP) * STEP;
+    }
+
+    private static long middle(Interval extent) {
+        return Math.floorDiv(extent.least() + extent.most(), 2L);
+    }
+}

@@ -1,0 +1,78 @@
+package headgate.verifier.setup;
+
+import headgate.api.shape.Interval;
+import headgate.api.shape.Point;
+import headgate.api.shape.Point3;
+import headgate.api.sheet.HeadSheet;
+import headgate.api.vocabulary.PostureName;
+import headgate.runtime.carriage.Arm;
+import headgate.runtime.carriage.Stance;
+import headgate.verifier.check.Case;
+import headgate.verifier.geometry.Occupied;
+import java.util.Optional;
+
+/**
+ * An arm, with its head if it carries one, in one shape between work and the road.
+ *
+ * @param arm the arm
+ * @param station the arm with its head; empty if it carries none
+ * @param pose where it is; empty if it is still at its work place, lifted
+ * @param mount where its mount is, carriage frame, z over level ground
+ * @param space what it fills, carriage frame. A head that is latched fills its stowed posture; one that is not fills
+ *     whatever it can fill in any posture, since nothing holds what moves; at its work place, while the carriage stands, it
+ *     is held ready or stowed. A pose that turns about x or y makes each convex prism the box about it first, an outer bound.
+ *     A column goes along with its mount over the ground, unturned
+ * @param allowance how far it may be from there
+ */
+public record FoldedArm(
+        Arm arm,
+        Optional<Station> station,
+        Optional<Stance.Pose> pose,
+        Point3 mount,
+        Occupied space,
+        ArmAllowance allowance) {
+
+    static FoldedArm of(
+            Case subject, Arm arm, Optional<Station> station, Point work, Stance.Step step, boolean onTheRoad) {
+        Optional<Stance.Pose> pose = step.pose(arm.id());
+        Optional<HeadSheet> sheet = station.map(Station::sheet);
+        boolean turned = station.map(Station::turned).orElse(false);
+        boolean latched = pose.map(Stance.Pose::latched).orElse(false);
+        boolean held = pose.isEmpty() && !onTheRoad;
+        Occupied head = sheet.map(s -> latched
+                        ? Occupied.of(s.posture(PostureName.STOWED).orElseThrow())
+                        : held
+                                ? StationSpace.headAtRest(s)
+                                : StationSpace.headAtWork(s).and(StationSpace.headAtRest(s)))
+                .orElse(Occupied.NOTHING);
+        double k = subject.policy().value().coverageFactor().value();
+        ArmAllowance allowance = ArmAllowance.of(arm, sheet, k);
+        if (pose.isEmpty()) {
+            Interval top = StationSpace.topHeights(arm);
+            Occupied space = StationSpace.placed(arm, head, turned, work, top);
+            return new FoldedArm(arm, station, pose, new Point3(work.x(), work.y(), top.least()), space, allowance);
+        }
+        Point3 mount = pose.get().mount();
+        Occupied own = (turned ? head.turned() : head).and(Occupied.of(arm.body()));
+        for (Stance.Turn turn : pose.get().turns()) {
+            own = switch (turn.axis()) {
+                case X -> own.tippedAboutX(turn.quarters());
+                case Y -> own.tippedAboutY(turn.quarters());
+                case Z -> own.quarterTurned(turn.quarters());
+            };
+        }
+        long beam = subject.carriage().value().beam(arm.beam()).orElseThrow().x();
+        Occupied column = Occupied.of(arm.column()).shifted(new Point3(mount.x() - beam, mount.y(), 0));
+        return new FoldedArm(arm, station, pose, mount, own.shifted(mount).and(column), allowance);
+    }
+
+    /** {@return true if a head on it has moving parts that nothing holds} */
+    public boolean isLoose() {
+        return station.isPresent() && pose.isPresent() && !pose.get().latched();
+    }
+
+    /** {@return how reports name it} */
+    public String label() {
+        return "arm " + arm.id() + station.map(s -> " with " + s.head().label()).orElse(" without a head");
+    }
+}
