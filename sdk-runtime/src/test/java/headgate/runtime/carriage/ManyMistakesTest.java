@@ -35,10 +35,7 @@ class ManyMistakesTest {
             new Mistake("\"9409-1-50-4-M6\"", "\"9409-50-4\"", "armTypes[0].plate"),
             new Mistake("\"M12-L 5-pole 24 V\"", "\"\"", "armTypes[0].connectors[0].designation"),
             new Mistake("\"peak\": \"320 W\"", "\"peak\": \"32 W\"", "armTypes[0].supply.peak"),
-            new Mistake(
-                    "\"id\": \"front-2\", \"beam\": \"front\"",
-                    "\"id\": \"front-1\", \"beam\": \"front\"",
-                    "arms[1].id"),
+            new Mistake("\"beams\": [\"front\", \"rear\"]", "\"beams\": [\"front\", \"raer\"]", "sensors[0].beams[1]"),
             new Mistake(
                     "\"id\": \"front-3\", \"beam\": \"front\"",
                     "\"id\": \"front-3\", \"beam\": \"frnot\"",

@@ -302,6 +302,11 @@ public final class Occupied {
                 .toList();
     }
 
+    /** {@return a box around each convex prism, without repeats} */
+    public List<Box> boxes() {
+        return pieces.stream().map(Piece::box).distinct().toList();
+    }
+
     /** {@return the convex prisms, without repeats} */
     public List<Prism> prisms() {
         return pieces.stream().map(Piece::prism).toList();

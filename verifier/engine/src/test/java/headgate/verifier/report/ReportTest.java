@@ -102,7 +102,7 @@ class ReportTest {
 
     @Test
     void aTopicIsNoLongerReportedOnceARuleLooksAtIt() {
-        RuleInfo info = Judgements.info("clearance.canopy", "Clear of the canopy", Severity.ERROR);
+        RuleInfo info = Judgements.info("clearance.lifted", "Clear of the canopy", Severity.ERROR);
         Rule rule = Judgements.rule(
                 info, c -> List.of(Finding.of(info, "x").examined(1).end(Outcome.PASS, "clear")));
         Report made = Judgements.report(Judgements.judge(Judgements.eightArms().build(), List.of(rule)));
