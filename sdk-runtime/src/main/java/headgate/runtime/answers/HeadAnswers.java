@@ -56,6 +56,26 @@ public interface HeadAnswers extends AutoCloseable {
         return engage(List.of(task)).get(0);
     }
 
+    /**
+     * Says which tasks will be asked next, all at once and in this order. A head whose answers take long may then begin with
+     * them beside the caller; the answers are the same as without.
+     *
+     * @param tasks the tasks
+     */
+    default void willAct(List<LatticeSpotTask> tasks) {}
+
+    /**
+     * Says which tasks will be asked next, as {@link #willAct} does.
+     *
+     * @param tasks the tasks
+     */
+    default void willEngage(List<LatticeRowTask> tasks) {}
+
+    /** {@return what a report has to say of how the head is run, as sentences; mostly nothing} */
+    default List<String> notes() {
+        return List.of();
+    }
+
     /** Ends what runs behind it, if anything does. Closing twice is the same as once. */
     @Override
     void close();

@@ -80,6 +80,34 @@ public sealed interface HeadFault {
     }
 
     /**
+     * Every answer came in time, but all together took too long.
+     *
+     * @param stage what the process was doing
+     * @param tasks how many tasks had been asked
+     * @param limit how long the answers to them may take together
+     */
+    record TooSlow(HeadStage stage, long tasks, Duration limit) implements HeadFault {
+        @Override
+        public String sentence() {
+            return "the head did not answer " + tasks + " tasks within " + limit.toMillis() + " ms in all "
+                    + stage.phrase();
+        }
+    }
+
+    /**
+     * The head used more processor time than a head may.
+     *
+     * @param stage what the process was doing
+     * @param limit how much the whole process may use
+     */
+    record OutOfProcessorTime(HeadStage stage, Duration limit) implements HeadFault {
+        @Override
+        public String sentence() {
+            return "the head used more than " + limit.toSeconds() + " s of processor time " + stage.phrase();
+        }
+    }
+
+    /**
      * The head used more memory than a head may.
      *
      * @param stage what the process was doing

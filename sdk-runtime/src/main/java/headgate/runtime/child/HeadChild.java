@@ -11,6 +11,7 @@ import headgate.runtime.answers.HeadKind;
 import headgate.runtime.answers.HeadStage;
 import headgate.runtime.answers.RowAnswer;
 import headgate.runtime.answers.SpotAnswer;
+import headgate.runtime.scratch.ScratchFolder;
 import headgate.runtime.task.LatticeRowTask;
 import headgate.runtime.task.LatticeSpotTask;
 import headgate.runtime.wire.AnswerCodec;
@@ -32,6 +33,7 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.SynchronousQueue;
@@ -55,26 +57,36 @@ public final class HeadChild {
     private final FrameWriter frames;
     private final SynchronousQueue<Frame> requests = new SynchronousQueue<>();
     private final long mostOutput;
+    private final Optional<ScratchFolder> own;
     private volatile HeadStage stage = HeadStage.START;
     private int sequence;
 
-    private HeadChild(FrameWriter frames, long mostOutput) {
+    private HeadChild(FrameWriter frames, long mostOutput, Optional<ScratchFolder> own) {
         this.frames = frames;
         this.mostOutput = mostOutput;
+        this.own = own;
     }
 
     /**
      * Runs the process.
      *
-     * @param args how many bytes the head may write to its standard streams
-     * @throws IOException if the parent is gone before it has said anything
+     * @param args how many bytes the head may write to its standard streams; the salt of unordered sets; {@code clear} if
+     *     the folder for temporary files is this process's own and goes with it
      */
-    public static void main(String[] args) throws IOException {
+    public static void main(String[] args) {
         OutputStream out = new FileOutputStream(FileDescriptor.out);
         InputStream in = new FileInputStream(FileDescriptor.in);
+        Optional<ScratchFolder> own =
+                args[2].equals("clear") ? Optional.of(new ScratchFolder(scratch())) : Optional.empty();
         byte[] nonce = new byte[Frame.NONCE_BYTES];
-        new DataInputStream(in).readFully(nonce);
-        HeadChild child = new HeadChild(new FrameWriter(out, nonce), Long.parseLong(args[0]));
+        try {
+            new DataInputStream(in).readFully(nonce);
+        } catch (IOException e) {
+            // The parent is gone before it has said anything.
+            leave(own);
+        }
+        Salt.set(Long.parseLong(args[1]));
+        HeadChild child = new HeadChild(new FrameWriter(out, nonce), Long.parseLong(args[0]), own);
         System.setIn(InputStream.nullInputStream());
         System.setOut(child.sink());
         System.setErr(child.sink());
@@ -99,7 +111,7 @@ public final class HeadChild {
                     } catch (IOException | WireFormatException | InterruptedException e) {
                         // Then the parent is as good as gone, too.
                     } finally {
-                        leave();
+                        leave(own);
                     }
                 },
                 "headgate-requests");
@@ -107,22 +119,41 @@ public final class HeadChild {
         listener.start();
     }
 
-    private static void leave() {
+    private static Path scratch() {
+        return Path.of(System.getProperty("java.io.tmpdir"));
+    }
+
+    /** Nobody listens any more, and nobody else is left to clear up. */
+    private static void leave(Optional<ScratchFolder> own) {
+        own.ifPresent(ScratchFolder::delete);
         if (Boolean.getBoolean(ORDERLY_END)) {
             Runtime.getRuntime().exit(0);
         }
         Runtime.getRuntime().halt(0);
     }
 
+    /** Takes in the clean copy, part by part. */
+    private Path received() {
+        Path jar = scratch().resolve("head.jar");
+        try (OutputStream out = Files.newOutputStream(jar)) {
+            for (Frame frame = next(); frame.type() == Frame.Type.PACKAGE; frame = next()) {
+                out.write(frame.content());
+            }
+        } catch (IOException e) {
+            end(new HeadFault.StartFailed("the clean copy could not be put into its folder: " + Throwables.message(e)));
+        }
+        return jar;
+    }
+
     private void run() {
         send(Frame.Type.HELLO, new WireWriter());
         PluginManager host = HeadLoader.host();
-        Frame load = next();
+        Path jar = received();
         Threads threads = new Threads();
         stage = HeadStage.LOAD;
         ToolHead head;
         try {
-            head = HeadLoader.load(host, Path.of(WireReader.whole(load.content(), WireReader::text)));
+            head = HeadLoader.load(host, jar);
         } catch (HeadLoader.NotLoaded e) {
             end(e.fault());
             return;
@@ -182,9 +213,13 @@ public final class HeadChild {
         try {
             asking.accept(out);
         } catch (Throwable t) {
+            HeadFault fault = Throwables.fault(stage, t);
+            if (fault.ended()) {
+                end(fault);
+            }
             out.clear();
             out.flag(false);
-            FaultCodec.write(out, Throwables.fault(stage, t));
+            FaultCodec.write(out, fault);
         }
         endIfLeft(threads);
         send(type, out);
@@ -236,8 +271,7 @@ public final class HeadChild {
         try {
             frames.write(new Frame(type, sequence, content.toBytes()));
         } catch (IOException e) {
-            // Nobody listens any more.
-            Runtime.getRuntime().halt(0);
+            leave(own);
         }
     }
 

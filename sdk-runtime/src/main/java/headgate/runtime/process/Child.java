@@ -3,20 +3,25 @@ package headgate.runtime.process;
 import headgate.runtime.answers.HeadFault;
 import headgate.runtime.answers.HeadStage;
 import headgate.runtime.pack.CleanJar;
+import headgate.runtime.scratch.ScratchFolder;
 import headgate.runtime.wire.FaultCodec;
 import headgate.runtime.wire.Frame;
 import headgate.runtime.wire.FrameReader;
 import headgate.runtime.wire.FrameWriter;
 import headgate.runtime.wire.WireFormatException;
 import headgate.runtime.wire.WireReader;
-import headgate.runtime.wire.WireWriter;
+import java.io.File;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.security.SecureRandom;
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Function;
@@ -42,6 +47,14 @@ final class Child implements AutoCloseable {
 
     private static final String OUT_OF_MEMORY = "java.lang.OutOfMemoryError";
     private static final int OUT_OF_MEMORY_CODE = 3;
+    private static final String NO_NATIVE_MEMORY = "insufficient memory for the Java Runtime";
+
+    /** 128 and the number of SIGXCPU, with which the system ends who has used up the processor time. */
+    private static final int OUT_OF_PROCESSOR_CODE = 152;
+
+    /** Most of a clean copy that goes into one frame: bytes. */
+    private static final int PART = 1 << 20;
+
     private static final long PATIENCE_MILLIS = 2_000;
     private static final long DEATH_SECONDS = 60;
 
@@ -50,8 +63,19 @@ final class Child implements AutoCloseable {
 
     private static final AtomicBoolean HOOKED = new AtomicBoolean();
 
+    /**
+     * Starts all processes. The system can end a process when its parent ends, but takes the thread that started it for the
+     * parent; this one lasts as long as the program.
+     */
+    private static final ExecutorService STARTER = Executors.newSingleThreadExecutor(work -> {
+        Thread thread = new Thread(work, "headgate-start");
+        thread.setDaemon(true);
+        return thread;
+    });
+
     private final HeadLimits limits;
-    private final Scratch scratch;
+    private final Wall wall;
+    private final Optional<ScratchFolder> scratch;
     private final Process process;
     private final OutputStream input;
     private final FrameWriter writer;
@@ -60,8 +84,9 @@ final class Child implements AutoCloseable {
     private final Drain errors;
     private final AtomicBoolean closed = new AtomicBoolean();
 
-    private Child(HeadLimits limits, Scratch scratch, Process process, byte[] nonce) {
+    private Child(HeadLimits limits, Wall wall, Optional<ScratchFolder> scratch, Process process, byte[] nonce) {
         this.limits = limits;
+        this.wall = wall;
         this.scratch = scratch;
         this.process = process;
         this.input = process.getOutputStream();
@@ -71,21 +96,21 @@ final class Child implements AutoCloseable {
         this.errors = new Drain(process.getErrorStream(), limits.outputBytes(), this::kill);
     }
 
-    static Child start(HeadLimits limits) throws IOException {
-        Scratch scratch = Scratch.make();
-        Process process;
-        try {
-            ProcessBuilder builder = new ProcessBuilder(ChildCommand.of(limits, scratch.directory()));
-            builder.environment().clear();
-            builder.directory(scratch.directory().toFile());
-            process = builder.start();
-        } catch (IOException e) {
-            scratch.close();
-            throw e;
-        }
+    /**
+     * Starts a process behind a wall and does not wait for it.
+     *
+     * @throws IOException if this machine has not got what the wall takes, or refuses a new process
+     */
+    static Child start(HeadLimits limits, Surroundings surroundings, Wall wall, Tools tools) throws IOException {
+        WallCommand command = WallCommand.of(wall, limits, surroundings, tools)
+                .orElseThrow(() -> new IOException("this machine has no " + wall.word()));
+        ProcessBuilder builder = new ProcessBuilder(command.command());
+        builder.environment().clear();
+        builder.directory(new File("/"));
+        Process process = started(builder);
         byte[] nonce = new byte[Frame.NONCE_BYTES];
         new SecureRandom().nextBytes(nonce);
-        Child child = new Child(limits, scratch, process, nonce);
+        Child child = new Child(limits, wall, command.scratch(), process, nonce);
         RUNNING.add(child);
         if (HOOKED.compareAndSet(false, true)) {
             Runtime.getRuntime().addShutdownHook(new Thread(() -> RUNNING.forEach(Child::close), "headgate-end-heads"));
@@ -100,10 +125,43 @@ final class Child implements AutoCloseable {
         return child;
     }
 
-    void load(CleanJar jar) throws IOException {
-        WireWriter content = new WireWriter();
-        content.text(scratch.write("head.jar", jar.bytes()).toString());
-        writer.write(new Frame(Frame.Type.LOAD, 0, content.toBytes()));
+    private static Process started(ProcessBuilder builder) throws IOException {
+        try {
+            return STARTER.submit(builder::start).get();
+        } catch (ExecutionException e) {
+            Throwable cause = e.getCause();
+            throw new IOException(String.valueOf(cause == null ? e.getMessage() : cause.getMessage()), e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IOException("starting it was interrupted", e);
+        }
+    }
+
+    /** {@return what holds it} */
+    Wall wall() {
+        return wall;
+    }
+
+    /**
+     * Sends what to load, beside the caller: a pipe holds less than a package, and the process may not read yet. Nothing
+     * else may be sent until it has answered.
+     */
+    void load(CleanJar jar) {
+        Thread thread = new Thread(() -> send(jar.bytes()), "headgate-load");
+        thread.setDaemon(true);
+        thread.start();
+    }
+
+    private void send(byte[] jar) {
+        try {
+            for (int from = 0; from < jar.length; from += PART) {
+                byte[] part = Arrays.copyOfRange(jar, from, Math.min(jar.length, from + PART));
+                writer.write(new Frame(Frame.Type.PACKAGE, 0, part));
+            }
+            writer.write(new Frame(Frame.Type.LOAD, 0, new byte[0]));
+        } catch (IOException e) {
+            // A process that died early has closed its input; waiting for it finds out how it ended.
+        }
     }
 
     /** A write failed: the process is gone or will not read, and the next read tells. */
@@ -183,8 +241,12 @@ final class Child implements AutoCloseable {
             return new HeadFault.OutputFlood(stage, limits.outputBytes());
         }
         int code = process.exitValue();
-        if (code == OUT_OF_MEMORY_CODE && said.contains(OUT_OF_MEMORY)) {
+        if (code == OUT_OF_MEMORY_CODE && said.contains(OUT_OF_MEMORY)
+                || code == 1 && said.contains(NO_NATIVE_MEMORY)) {
             return new HeadFault.OutOfMemory(stage);
+        }
+        if (code == OUT_OF_PROCESSOR_CODE) {
+            return new HeadFault.OutOfProcessorTime(stage, limits.processor());
         }
         if (stage == HeadStage.START) {
             String first = said.lines().findFirst().orElse("it said nothing");
@@ -223,7 +285,7 @@ final class Child implements AutoCloseable {
             kill();
             Thread.currentThread().interrupt();
         }
-        scratch.close();
+        scratch.ifPresent(ScratchFolder::delete);
         RUNNING.remove(this);
     }
 }

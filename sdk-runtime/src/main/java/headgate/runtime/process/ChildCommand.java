@@ -38,12 +38,19 @@ final class ChildCommand {
 
     private ChildCommand() {}
 
-    static List<String> of(HeadLimits limits, Path scratch) {
+    /**
+     * Makes the command line.
+     *
+     * @param limits what the process may use
+     * @param surroundings what the head must not depend on
+     * @param scratch its folder, as the process sees it
+     * @param clears true if the process removes that folder when its parent is gone
+     */
+    static List<String> of(HeadLimits limits, Surroundings surroundings, String scratch, boolean clears) {
         List<String> command = new ArrayList<>();
-        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.add(home().resolve("bin/java").toString());
         command.addAll(List.of(
-                "-Xms8m",
-                "-Xmx" + limits.heapMegabytes() + "m",
+                "-Xmx" + (limits.heapMegabytes() + surroundings.moreHeapMegabytes()) + "m",
                 "-Xss" + limits.stackKilobytes() + "k",
                 "-XX:MaxMetaspaceSize=" + limits.classMegabytes() + "m",
                 "-XX:CompressedClassSpaceSize=" + limits.classMegabytes() + "m",
@@ -51,7 +58,6 @@ final class ChildCommand {
                 "-XX:+ExitOnOutOfMemoryError",
                 "-XX:+UseSerialGC",
                 "-XX:TieredStopAtLevel=1",
-                "-XX:ActiveProcessorCount=1",
                 // Nothing of the virtual machine on standard output, and nothing left on disk.
                 "-Xshare:auto",
                 "-Xlog:disable",
@@ -61,12 +67,14 @@ final class ChildCommand {
                 "-XX:ErrorFile=/dev/null",
                 "-XX:-CreateCoredumpOnCrash",
                 "-XX:+DisableAttachMechanism",
-                // The same surroundings on every machine.
+                // Compiled early, the JDK's sets would keep the order that it drew for them; see the child's Salt.
+                "-XX:CompileCommand=quiet",
+                "-XX:CompileCommand=exclude,java/util/ImmutableCollections*.*",
+                "-XX:CompileCommand=dontinline,java/util/ImmutableCollections*.*",
                 "-Dfile.encoding=UTF-8",
-                "-Duser.language=en",
-                "-Duser.country=",
-                "-Duser.timezone=UTC",
                 "-Djava.io.tmpdir=" + scratch));
+        // The same surroundings on every machine.
+        command.addAll(surroundings.flags());
         String write = System.getProperty(WRITE_ARCHIVE, "");
         String archive = System.getProperty(ARCHIVE, "");
         if (!write.isEmpty()) {
@@ -75,8 +83,45 @@ final class ChildCommand {
         } else if (!archive.isEmpty()) {
             command.add("-XX:SharedArchiveFile=" + archive);
         }
-        command.addAll(List.of("-cp", classPath(), MAIN, Long.toString(limits.outputBytes())));
+        command.addAll(List.of(
+                "-cp",
+                classPath(),
+                MAIN,
+                Long.toString(limits.outputBytes()),
+                Long.toString(surroundings.salt()),
+                clears ? "clear" : "keep"));
         return command;
+    }
+
+    private static Path home() {
+        return Path.of(System.getProperty("java.home"));
+    }
+
+    /**
+     * Everything that the process reads: Java, where Java's own files point to (some distributions keep its settings
+     * elsewhere), the class path and the class-data archive.
+     *
+     * @return files and folders; not all of them need exist
+     */
+    static List<String> places() {
+        Set<String> places = new LinkedHashSet<>();
+        places.add(home().toString());
+        for (String pointing : List.of("lib/jvm.cfg", "conf/security/java.security", "lib/libjava.so")) {
+            try {
+                Path real = home().resolve(pointing).toRealPath();
+                if (!real.startsWith(home()) && real.getParent() != null) {
+                    places.add(real.getParent().toString());
+                }
+            } catch (IOException e) {
+                // Then this Java does not have it, and does without.
+            }
+        }
+        places.addAll(List.of(classPath().split(File.pathSeparator, -1)));
+        String archive = System.getProperty(ARCHIVE, "");
+        if (!archive.isEmpty()) {
+            places.add(archive);
+        }
+        return List.copyOf(places);
     }
 
     static boolean endsInOrder() {

@@ -19,7 +19,7 @@ import headgate.runtime.wire.WireWriter;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -45,28 +45,90 @@ public final class HeadProcess implements AutoCloseable {
     static final int BATCH = 1024;
 
     private final HeadLimits limits;
-    private final @Nullable Child child;
+    private final Surroundings surroundings;
+    private final Walls walls;
+    private final Tools tools;
+    private @Nullable Child child;
     private @Nullable HeadFault ended;
-    private boolean loading;
+    private @Nullable CleanJar jar;
     private @Nullable HeadStart outcome;
+    private boolean closed;
 
-    private HeadProcess(HeadLimits limits, @Nullable Child child, @Nullable HeadFault ended) {
+    private HeadProcess(HeadLimits limits, Surroundings surroundings, Walls walls, Tools tools) {
+        this.tools = tools;
         this.limits = limits;
-        this.child = child;
-        this.ended = ended;
+        this.surroundings = surroundings;
+        this.walls = walls;
+    }
+
+    /**
+     * Starts an empty process in the usual surroundings and does not wait for it.
+     *
+     * @param limits what it may use
+     * @return the process; if it cannot be started, {@link #await()} says so
+     */
+    public static HeadProcess open(HeadLimits limits) {
+        return open(limits, Surroundings.USUAL);
     }
 
     /**
      * Starts an empty process and does not wait for it.
      *
      * @param limits what it may use
+     * @param surroundings what a head must not depend on
      * @return the process; if it cannot be started, {@link #await()} says so
      */
-    public static HeadProcess open(HeadLimits limits) {
-        try {
-            return new HeadProcess(limits, Child.start(limits), null);
-        } catch (IOException e) {
-            return new HeadProcess(limits, null, new HeadFault.StartFailed(String.valueOf(e.getMessage())));
+    public static HeadProcess open(HeadLimits limits, Surroundings surroundings) {
+        return open(limits, surroundings, Walls.standard());
+    }
+
+    /**
+     * Starts an empty process behind a wall of the caller's choice and does not wait for it.
+     *
+     * @param limits what it may use
+     * @param surroundings what a head must not depend on
+     * @param walls the walls to try
+     * @return the process; if it cannot be started, {@link #await()} says so
+     */
+    public static HeadProcess open(HeadLimits limits, Surroundings surroundings, Walls walls) {
+        return open(limits, surroundings, walls, Tools.OF_MACHINE);
+    }
+
+    static HeadProcess open(HeadLimits limits, Surroundings surroundings, Walls walls, Tools tools) {
+        HeadProcess process = new HeadProcess(limits, surroundings, walls, tools);
+        process.startBehind(walls.best());
+        return process;
+    }
+
+    /**
+     * Starts an empty process behind a wall, waits for its first word, and ends it.
+     *
+     * @param wall the wall
+     * @return what went wrong; empty if the wall works here
+     */
+    public static Optional<String> tryOut(Wall wall) {
+        try (HeadProcess process = open(HeadLimits.STANDARD, Surroundings.USUAL, Walls.only(wall))) {
+            process.greeted();
+            return Optional.empty();
+        } catch (Child.Ended e) {
+            return Optional.of(
+                    e.fault() instanceof HeadFault.StartFailed failed
+                            ? failed.reason()
+                            : e.fault().sentence());
+        }
+    }
+
+    /** Starts behind a wall, or behind the next one that this machine has got the tools for. */
+    private void startBehind(Wall first) {
+        Optional<Wall> wall = Optional.of(first);
+        while (wall.isPresent()) {
+            try {
+                child = Child.start(limits, surroundings, wall.get(), tools);
+                return;
+            } catch (IOException e) {
+                ended = new HeadFault.StartFailed(String.valueOf(e.getMessage()));
+                wall = walls.insteadOf(wall.get());
+            }
         }
     }
 
@@ -90,17 +152,12 @@ public final class HeadProcess implements AutoCloseable {
      * @throws IllegalStateException if it was told before
      */
     public void load(CleanJar jar) {
-        if (loading) {
+        if (this.jar != null) {
             throw new IllegalStateException("a head process loads one head, once");
         }
-        loading = true;
+        this.jar = jar;
         if (child != null) {
-            try {
-                child.load(jar);
-            } catch (IOException e) {
-                // A process that died early has closed its input; waiting for it finds out how it ended.
-                child.inputFailed();
-            }
+            child.load(jar);
         }
     }
 
@@ -111,7 +168,7 @@ public final class HeadProcess implements AutoCloseable {
      * @throws IllegalStateException if nothing was loaded
      */
     public HeadStart await() {
-        if (!loading) {
+        if (jar == null) {
             throw new IllegalStateException("load a head first");
         }
         HeadStart known = outcome;
@@ -123,27 +180,62 @@ public final class HeadProcess implements AutoCloseable {
     }
 
     private HeadStart started() {
-        if (child == null) {
-            return new HeadStart.Refused(ended == null ? new HeadFault.StartFailed("it is not running") : ended);
-        }
         try {
-            child.expect(Frame.Type.HELLO, HeadStage.START, limits.start());
-            byte[] kind = child.expect(Frame.Type.LOADED, HeadStage.LOAD, limits.load());
-            byte[] sheet = child.expect(Frame.Type.SHEET, HeadStage.SHEET, limits.load());
-            child.rest();
+            Child running = greeted();
+            byte[] kind = running.expect(Frame.Type.LOADED, HeadStage.LOAD, limits.load());
+            byte[] sheet = running.expect(Frame.Type.SHEET, HeadStage.SHEET, limits.load());
+            running.rest();
+            ended = null;
             return new HeadStart.Running(new Answers(
-                    child.decoded(HeadStage.LOAD, kind, in -> in.constant(HeadKind.class)),
-                    child.decoded(HeadStage.SHEET, sheet, SheetCodec::read)));
+                    running,
+                    running.decoded(HeadStage.LOAD, kind, in -> in.constant(HeadKind.class)),
+                    running.decoded(HeadStage.SHEET, sheet, SheetCodec::read)));
         } catch (Child.Ended e) {
             ended = e.fault();
-            child.close();
+            close();
             return new HeadStart.Refused(e.fault());
         }
+    }
+
+    /**
+     * Waits until the virtual machine is up. Nothing of the head has run by then; so if it does not come up, that is the
+     * wall's doing or the machine's, and the next wall is tried.
+     */
+    private Child greeted() throws Child.Ended {
+        while (true) {
+            Child starting = child;
+            if (starting == null) {
+                throw new Child.Ended(ended == null ? new HeadFault.StartFailed("it is not running") : ended);
+            }
+            try {
+                starting.expect(Frame.Type.HELLO, HeadStage.START, limits.start());
+                return starting;
+            } catch (Child.Ended e) {
+                starting.close();
+                Optional<Wall> next = e.fault() instanceof HeadFault.StartFailed && !closed
+                        ? walls.insteadOf(starting.wall())
+                        : Optional.empty();
+                if (next.isEmpty()) {
+                    throw e;
+                }
+                child = null;
+                startBehind(next.get());
+                if (child != null && jar != null) {
+                    child.load(jar);
+                }
+            }
+        }
+    }
+
+    /** {@return what the operating system holds the process with; known for certain once {@link #await()} has returned} */
+    public Wall wall() {
+        return child == null ? Wall.NONE : child.wall();
     }
 
     /** Ends the process, if it still runs. */
     @Override
     public void close() {
+        closed = true;
         if (child != null) {
             child.close();
         }
@@ -151,11 +243,14 @@ public final class HeadProcess implements AutoCloseable {
 
     private final class Answers implements HeadAnswers {
 
+        private final Child running;
         private final HeadKind kind;
         private final HeadSheet sheet;
+        private final Patience patience = new Patience(limits);
         private int sequence;
 
-        Answers(HeadKind kind, HeadSheet sheet) {
+        Answers(Child running, HeadKind kind, HeadSheet sheet) {
+            this.running = running;
             this.kind = kind;
             this.sheet = sheet;
         }
@@ -194,6 +289,11 @@ public final class HeadProcess implements AutoCloseable {
                     RowAnswer.Failed::new);
         }
 
+        @Override
+        public List<String> notes() {
+            return running.wall().note().stream().toList();
+        }
+
         private <T, A> List<A> ask(
                 List<T> tasks,
                 Frame.Type question,
@@ -202,22 +302,23 @@ public final class HeadProcess implements AutoCloseable {
                 BiConsumer<WireWriter, T> write,
                 Function<WireReader, A> read,
                 Function<HeadFault, A> failed) {
-            Child running = Objects.requireNonNull(child);
             List<A> answers = new ArrayList<>(tasks.size());
             for (int from = 0; from < tasks.size() && ended == null; from += BATCH) {
                 List<T> batch = tasks.subList(from, Math.min(tasks.size(), from + BATCH));
                 WireWriter content = new WireWriter();
                 content.list(batch, write);
                 sequence++;
+                patience.begin(batch.size());
                 try {
-                    running.send(new Frame(question, sequence, content.toBytes()), stage, limits.answer());
+                    running.send(new Frame(question, sequence, content.toBytes()), stage, patience.left());
                     for (int i = 0; i < batch.size(); i++) {
-                        byte[] bytes = running.expect(answer, sequence, stage, limits.answer());
+                        byte[] bytes = running.expect(answer, sequence, stage, patience.left());
                         answers.add(running.decoded(stage, bytes, read));
                     }
                     running.rest();
+                    patience.end();
                 } catch (Child.Ended e) {
-                    ended = e.fault();
+                    ended = patience.blame(e.fault());
                     running.close();
                 }
             }

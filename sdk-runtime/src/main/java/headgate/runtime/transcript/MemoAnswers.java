@@ -55,15 +55,34 @@ public final class MemoAnswers implements HeadAnswers {
         return remembered(tasks, rows, head::engage);
     }
 
-    private static <T, A> List<A> remembered(List<T> tasks, Map<T, A> known, Function<List<T>, List<A>> ask) {
+    @Override
+    public List<String> notes() {
+        return head.notes();
+    }
+
+    @Override
+    public void willAct(List<LatticeSpotTask> tasks) {
+        head.willAct(unknown(tasks, spots));
+    }
+
+    @Override
+    public void willEngage(List<LatticeRowTask> tasks) {
+        head.willEngage(unknown(tasks, rows));
+    }
+
+    private static <T, A> List<T> unknown(List<T> tasks, Map<T, A> known) {
         Set<T> unknown = new LinkedHashSet<>();
         for (T task : tasks) {
             if (!known.containsKey(task)) {
                 unknown.add(task);
             }
         }
-        if (!unknown.isEmpty()) {
-            List<T> asked = List.copyOf(unknown);
+        return List.copyOf(unknown);
+    }
+
+    private static <T, A> List<A> remembered(List<T> tasks, Map<T, A> known, Function<List<T>, List<A>> ask) {
+        List<T> asked = unknown(tasks, known);
+        if (!asked.isEmpty()) {
             List<A> answers = ask.apply(asked);
             for (int i = 0; i < asked.size(); i++) {
                 known.put(asked.get(i), answers.get(i));

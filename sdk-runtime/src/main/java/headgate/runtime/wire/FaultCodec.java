@@ -49,6 +49,13 @@ public final class FaultCodec {
             out.text(f.thread());
         } else if (fault instanceof HeadFault.WrongKind) {
             head(out, 11, fault);
+        } else if (fault instanceof HeadFault.TooSlow f) {
+            head(out, 13, fault);
+            out.number(f.tasks());
+            out.number(f.limit().toNanos());
+        } else if (fault instanceof HeadFault.OutOfProcessorTime f) {
+            head(out, 14, fault);
+            out.number(f.limit().toNanos());
         } else {
             head(out, 12, fault);
         }
@@ -82,6 +89,8 @@ public final class FaultCodec {
             case 10 -> new HeadFault.LeftThread(stage, in.text());
             case 11 -> new HeadFault.WrongKind(stage);
             case 12 -> new HeadFault.NotRecorded(stage);
+            case 13 -> new HeadFault.TooSlow(stage, in.longNumber(), Duration.ofNanos(in.longNumber()));
+            case 14 -> new HeadFault.OutOfProcessorTime(stage, Duration.ofNanos(in.longNumber()));
             default -> throw new WireFormatException("no fault has the number " + tag);
         };
     }

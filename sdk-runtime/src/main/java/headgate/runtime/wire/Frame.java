@@ -29,7 +29,9 @@ public final class Frame {
         ROW_ANSWER('E'),
         /** From the child: the fault that ends it. */
         FAULT('F'),
-        /** From the parent: path of the clean copy to load. */
+        /** From the parent: the next part of the clean copy. */
+        PACKAGE('p'),
+        /** From the parent: the clean copy is complete, load it. */
         LOAD('l'),
         /** From the parent: spot tasks. */
         ACT('a'),

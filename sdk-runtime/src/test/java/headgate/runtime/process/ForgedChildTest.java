@@ -22,8 +22,17 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class ForgedChildTest {
 
-    private static final HeadLimits LIMITS =
-            new HeadLimits(Duration.ofSeconds(60), Duration.ofSeconds(2), Duration.ofSeconds(2), 32, 32, 512, 20_000);
+    private static final HeadLimits LIMITS = new HeadLimits(
+            Duration.ofSeconds(60),
+            Duration.ofSeconds(2),
+            Duration.ofSeconds(2),
+            Duration.ofMillis(10),
+            Duration.ofSeconds(60),
+            32,
+            32,
+            512,
+            40,
+            20_000);
 
     @TempDir
     private Path folder = Path.of("");

@@ -1,5 +1,8 @@
 package headgate.app.doctor;
 
+import headgate.runtime.process.HeadProcess;
+import headgate.runtime.process.Wall;
+import headgate.runtime.process.Walls;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -26,7 +29,8 @@ public final class Probes {
                 () -> FolderProbe.look("cache", CacheFolder.of(environment, system)),
                 () -> ArchiveProbe.look("start of the program", system.getProperty("headgate.archive", "")),
                 () -> ArchiveProbe.look("start of a head", system.getProperty("headgate.child.archive", "")),
-                new WallProbe("bwrap", List.of("--unshare-all", "--ro-bind", "/", "/", "true")),
-                new WallProbe("unshare", List.of("--user", "--map-root-user", "--net", "--pid", "--fork", "true")));
+                () -> BoundsProbe.look(Walls.bounded()),
+                new WallProbe(Wall.BWRAP, HeadProcess::tryOut),
+                new WallProbe(Wall.UNSHARE, HeadProcess::tryOut));
     }
 }

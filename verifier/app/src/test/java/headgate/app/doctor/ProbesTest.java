@@ -3,11 +3,12 @@ package headgate.app.doctor;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import headgate.app.doctor.Diagnosis.State;
+import headgate.runtime.process.Wall;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Properties;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -56,9 +57,17 @@ class ProbesTest {
 
     @Test
     void aWallIsGoodOnlyIfItsTrialEndsWell() {
-        assertThat(new WallProbe("true", List.of()).look().state()).isEqualTo(State.GOOD);
-        assertThat(new WallProbe("false", List.of()).look().seen()).isEqualTo("refused by the system");
-        assertThat(new WallProbe("no-such-tool-here", List.of()).look().seen()).isEqualTo("not installed");
+        assertThat(new WallProbe(Wall.BWRAP, wall -> Optional.empty()).look().state())
+                .isEqualTo(State.GOOD);
+        Diagnosis refused = new WallProbe(Wall.BWRAP, wall -> Optional.of("not allowed")).look();
+        assertThat(refused.state()).isEqualTo(State.NOTE);
+        assertThat(refused.seen()).isEqualTo("does not work: not allowed");
+    }
+
+    @Test
+    void boundsBySystemAreBetterThanNone() {
+        assertThat(BoundsProbe.look(true).state()).isEqualTo(State.GOOD);
+        assertThat(BoundsProbe.look(false).state()).isEqualTo(State.NOTE);
     }
 
     @Test

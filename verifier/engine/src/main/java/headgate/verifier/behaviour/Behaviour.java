@@ -43,9 +43,7 @@ public final class Behaviour {
      * @return the tally of {@link Trait#PURE}
      */
     public static Tally purity(ProbeRun run, HeadAnswers again) {
-        List<LatticeSpotTask> backwards = new ArrayList<>(run.tasks());
-        Collections.reverse(backwards);
-        List<SpotAnswer> second = new ArrayList<>(again.act(backwards));
+        List<SpotAnswer> second = new ArrayList<>(again.act(backwards(run)));
         Collections.reverse(second);
         List<Violation> violations = new ArrayList<>();
         for (int i = 0; i < second.size(); i++) {
@@ -58,6 +56,22 @@ public final class Behaviour {
             }
         }
         return Tally.of(Trait.PURE, second.size(), violations);
+    }
+
+    /**
+     * Tells another instance what {@link #purity} will ask it.
+     *
+     * @param run probes and answers
+     * @param again the other instance
+     */
+    public static void announcePurity(ProbeRun run, HeadAnswers again) {
+        again.willAct(backwards(run));
+    }
+
+    private static List<LatticeSpotTask> backwards(ProbeRun run) {
+        List<LatticeSpotTask> backwards = new ArrayList<>(run.tasks());
+        Collections.reverse(backwards);
+        return backwards;
     }
 
     /**

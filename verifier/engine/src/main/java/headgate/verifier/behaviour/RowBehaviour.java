@@ -75,10 +75,25 @@ public final class RowBehaviour {
                 purity(tasks, answers, again));
     }
 
-    private static Tally purity(List<LatticeRowTask> tasks, List<RowAnswer> answers, HeadAnswers again) {
+    /**
+     * Tells another instance what {@link #examine} will ask it.
+     *
+     * @param sheet what the head says of itself
+     * @param again the other instance
+     * @param setting where it is probed; its heights are not used
+     */
+    public static void announcePurity(HeadSheet sheet, HeadAnswers again, ProbeSetting setting) {
+        again.willEngage(backwards(tasks(sheet, setting)));
+    }
+
+    private static List<LatticeRowTask> backwards(List<LatticeRowTask> tasks) {
         List<LatticeRowTask> backwards = new ArrayList<>(tasks);
         Collections.reverse(backwards);
-        List<RowAnswer> second = new ArrayList<>(again.engage(backwards));
+        return backwards;
+    }
+
+    private static Tally purity(List<LatticeRowTask> tasks, List<RowAnswer> answers, HeadAnswers again) {
+        List<RowAnswer> second = new ArrayList<>(again.engage(backwards(tasks)));
         Collections.reverse(second);
         List<Violation> violations = new ArrayList<>();
         for (int i = 0; i < tasks.size(); i++) {

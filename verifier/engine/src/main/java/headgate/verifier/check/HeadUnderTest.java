@@ -4,6 +4,7 @@ import headgate.api.sheet.HeadSheet;
 import headgate.runtime.answers.HeadAnswers;
 import headgate.runtime.answers.HeadFault;
 import headgate.runtime.pack.PackageFacts;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -66,6 +67,11 @@ public record HeadUnderTest(PackageFacts facts, Run run) {
     /** {@return where to ask another instance of it, or empty if there is none} */
     public Optional<HeadAnswers> again() {
         return run instanceof Run.Answering answering ? answering.again() : Optional.empty();
+    }
+
+    /** {@return what a report has to say of how it was run, as sentences} */
+    public List<String> notes() {
+        return answers().map(HeadAnswers::notes).orElse(List.of());
     }
 
     /**

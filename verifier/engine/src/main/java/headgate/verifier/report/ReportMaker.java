@@ -48,7 +48,7 @@ public final class ReportMaker {
      * @param edition which program made it
      * @param transcripts digests of what heads answered, and other files that the judgement rests on beyond head,
      *     carriage, crop plan and policy
-     * @param notes what was not checked in this run, as sentences, such as a head that ran without a wall
+     * @param notes what was not checked in this run, as sentences, besides what the heads say of how they were run
      * @return the report
      */
     public static Report of(Judgement judgement, Edition edition, List<Subject> transcripts, List<String> notes) {
@@ -72,7 +72,10 @@ public final class ReportMaker {
                 judgement.limits().stream().map(ReportMaker::limit).toList(),
                 sections,
                 Counts.of(entries),
-                notes.stream().map(Plain::line).toList(),
+                Stream.concat(notes.stream(), subject.heads().stream().flatMap(head -> head.notes().stream()))
+                        .distinct()
+                        .map(Plain::line)
+                        .toList(),
                 CAUTIONS,
                 subjects(transcripts),
                 edition,

@@ -18,6 +18,7 @@ import headgate.runtime.policy.PolicyReader;
 import headgate.runtime.process.HeadLimits;
 import headgate.runtime.process.HeadProcess;
 import headgate.runtime.process.HeadStart;
+import headgate.runtime.process.Surroundings;
 import headgate.runtime.transcript.MemoAnswers;
 import headgate.verifier.check.Case;
 import headgate.verifier.check.HeadUnderTest;
@@ -130,7 +131,8 @@ public final class CheckSession {
 
     /**
      * What came of running a head. Once it runs, a second process starts to ask it again, and is waited for only when
-     * somebody does: two virtual machines that start at once only hold each other up.
+     * somebody does: two virtual machines that start at once only hold each other up. It runs in other surroundings, so that
+     * a head which depends on them gives itself away.
      */
     static Run run(Inspection.Inspected inspected, HeadProcess process, HeadLimits limits, StaticStage staticStage) {
         Optional<CleanJar> jar = runnable(inspected, staticStage);
@@ -140,7 +142,7 @@ public final class CheckSession {
         HeadStart start = process.await();
         if (start instanceof HeadStart.Running running) {
             MemoAnswers memo = new MemoAnswers(running.head());
-            HeadProcess again = HeadProcess.open(limits);
+            HeadProcess again = HeadProcess.open(limits, Surroundings.OTHER);
             again.load(jar.get());
             return new Run.Answering(
                     memo.sheet(), memo, Optional.of(new MemoAnswers(new LateAnswers(again, running.head()))));

@@ -17,6 +17,7 @@ import headgate.verifier.check.RuleInfo;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -103,9 +104,15 @@ final class Examination {
     static List<Tally> tallies(FittedHead fitted) {
         HeadAnswers answers = fitted.head().answers().orElseThrow();
         ProbeSetting setting = setting(fitted);
-        return isSpot(fitted)
-                ? Behaviour.examine(ProbeRun.ask(fitted.sheet(), answers, setting))
-                : RowBehaviour.examine(fitted.sheet(), answers, answers, setting);
+        Optional<HeadAnswers> again = fitted.head().again();
+        // The other instance works while we look at the answers of this one.
+        if (isSpot(fitted)) {
+            ProbeRun run = ProbeRun.ask(fitted.sheet(), answers, setting);
+            again.ifPresent(other -> Behaviour.announcePurity(run, other));
+            return Behaviour.examine(run);
+        }
+        again.ifPresent(other -> RowBehaviour.announcePurity(fitted.sheet(), other, setting));
+        return RowBehaviour.examine(fitted.sheet(), answers, answers, setting);
     }
 
     /**

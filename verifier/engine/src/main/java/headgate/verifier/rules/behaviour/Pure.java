@@ -25,8 +25,10 @@ public final class Pure implements Rule {
             "The same task gets the same answer, in any order and from any instance",
             "What was checked on the desk must be what happens in the field: there another instance is asked other tasks"
                     + " before this one.",
-            "Every task of behaviour.total is asked again, last first, of another instance in a process of its own. Figures"
-                    + " agree to a relative 1e-9 and coordinates to a micrometre, words exactly; the two sheets are equal.",
+            "Every task of behaviour.total is asked again, last first, of another instance in a process of its own, where"
+                    + " unordered sets run the other way and language, time zone, assertions, heap and processors are"
+                    + " others. Figures agree to a relative 1e-9 and coordinates to a micrometre, words exactly; the two"
+                    + " sheets are equal.",
             "Contract of the head API",
             Severity.ERROR,
             "0.1.0",
