@@ -49,6 +49,9 @@ final class Child implements AutoCloseable {
     private static final int OUT_OF_MEMORY_CODE = 3;
     private static final String NO_NATIVE_MEMORY = "insufficient memory for the Java Runtime";
 
+    /** A process that a signal ended has an exit code from here on. */
+    private static final int FIRST_SIGNAL_CODE = 128;
+
     /** 128 and the number of SIGXCPU, with which the system ends who has used up the processor time. */
     private static final int OUT_OF_PROCESSOR_CODE = 152;
 
@@ -120,7 +123,6 @@ final class Child implements AutoCloseable {
             child.input.flush();
         } catch (IOException e) {
             // It died at once; waiting for its greeting finds out how.
-            child.inputFailed();
         }
         return child;
     }
@@ -140,6 +142,11 @@ final class Child implements AutoCloseable {
     /** {@return what holds it} */
     Wall wall() {
         return wall;
+    }
+
+    /** {@return true if it has ended, and nobody killed it: a wall that is refused ends so} */
+    boolean endedByItself() {
+        return !process.isAlive() && process.exitValue() < FIRST_SIGNAL_CODE;
     }
 
     /**
@@ -162,11 +169,6 @@ final class Child implements AutoCloseable {
         } catch (IOException e) {
             // A process that died early has closed its input; waiting for it finds out how it ended.
         }
-    }
-
-    /** A write failed: the process is gone or will not read, and the next read tells. */
-    void inputFailed() {
-        deadline.set(Duration.ofMillis(PATIENCE_MILLIS));
     }
 
     void send(Frame frame, HeadStage stage, Duration limit) throws Ended {
@@ -241,8 +243,8 @@ final class Child implements AutoCloseable {
             return new HeadFault.OutputFlood(stage, limits.outputBytes());
         }
         int code = process.exitValue();
-        if (code == OUT_OF_MEMORY_CODE && said.contains(OUT_OF_MEMORY)
-                || code == 1 && said.contains(NO_NATIVE_MEMORY)) {
+        if ((code == OUT_OF_MEMORY_CODE && said.contains(OUT_OF_MEMORY))
+                || (code == 1 && said.contains(NO_NATIVE_MEMORY))) {
             return new HeadFault.OutOfMemory(stage);
         }
         if (code == OUT_OF_PROCESSOR_CODE) {

@@ -211,10 +211,9 @@ public final class HeadProcess implements AutoCloseable {
                 starting.expect(Frame.Type.HELLO, HeadStage.START, limits.start());
                 return starting;
             } catch (Child.Ended e) {
+                boolean refused = e.fault() instanceof HeadFault.StartFailed && starting.endedByItself();
                 starting.close();
-                Optional<Wall> next = e.fault() instanceof HeadFault.StartFailed && !closed
-                        ? walls.insteadOf(starting.wall())
-                        : Optional.empty();
+                Optional<Wall> next = refused && !closed ? walls.insteadOf(starting.wall()) : Optional.empty();
                 if (next.isEmpty()) {
                     throw e;
                 }

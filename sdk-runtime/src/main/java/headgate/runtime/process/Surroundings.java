@@ -8,15 +8,7 @@ import java.util.List;
  */
 public enum Surroundings {
     /** What every check and the carriage use. */
-    USUAL(
-            11,
-            0,
-            List.of(
-                    "-Xms8m",
-                    "-XX:ActiveProcessorCount=1",
-                    "-Duser.language=en",
-                    "-Duser.country=",
-                    "-Duser.timezone=UTC")),
+    USUAL(11, 0, "-Xms8m -XX:ActiveProcessorCount=1 -Duser.language=en -Duser.country= -Duser.timezone=UTC"),
     /**
      * Everything else: sets run the other way, identity hashes are others, letters change case as in Turkish and numbers
      * have a comma, the zone is 12:45 h ahead, assertions are on, the heap is larger and there are two processors.
@@ -24,22 +16,14 @@ public enum Surroundings {
     OTHER(
             0x5bd1_e996L,
             64,
-            List.of(
-                    "-Xms24m",
-                    "-XX:ActiveProcessorCount=2",
-                    "-XX:+IgnoreUnrecognizedVMOptions",
-                    "-XX:+UnlockExperimentalVMOptions",
-                    "-XX:hashCode=3",
-                    "-ea",
-                    "-Duser.language=tr",
-                    "-Duser.country=TR",
-                    "-Duser.timezone=Pacific/Chatham"));
+            "-Xms24m -XX:ActiveProcessorCount=2 -XX:+IgnoreUnrecognizedVMOptions -XX:+UnlockExperimentalVMOptions"
+                    + " -XX:hashCode=3 -ea -Duser.language=tr -Duser.country=TR -Duser.timezone=Pacific/Chatham");
 
     private final long salt;
     private final int moreHeapMegabytes;
-    private final List<String> flags;
+    private final String flags;
 
-    Surroundings(long salt, int moreHeapMegabytes, List<String> flags) {
+    Surroundings(long salt, int moreHeapMegabytes, String flags) {
         this.salt = salt;
         this.moreHeapMegabytes = moreHeapMegabytes;
         this.flags = flags;
@@ -57,6 +41,6 @@ public enum Surroundings {
 
     /** {@return options of the virtual machine} */
     List<String> flags() {
-        return flags;
+        return List.of(flags.split(" ", -1));
     }
 }

@@ -20,7 +20,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Fuzzes what reads files. In every build: right files with bytes changed, from explicit seeds. In the deep tier: Jazzer,
+ * Fuzzes what reads files, and what reads the messages of a head process. In every build: right files with bytes changed, from explicit seeds. In the deep tier: Jazzer,
  * guided by coverage, in a JVM of its own; it begins with the same right files. What it finds is kept in the folder
  * {@code headgate/found} of the test resources and read in every build.
  */
@@ -50,6 +50,21 @@ class FuzzTest {
     }
 
     @Test
+    void changedFramesAreReadOrRefused() throws IOException {
+        Random random = new Random(12);
+        for (byte[] seed : FrameTarget.seeds()) {
+            FrameTarget.fuzzerTestOneInput(seed);
+            for (int i = 0; i < 300; i++) {
+                byte[] changed = seed.clone();
+                for (int n = random.nextInt(4); n >= 0; n--) {
+                    changed[random.nextInt(changed.length)] = (byte) random.nextInt(256);
+                }
+                FrameTarget.fuzzerTestOneInput(changed);
+            }
+        }
+    }
+
+    @Test
     void changedBytesAreReadOrRefused() throws IOException {
         List<byte[]> seeds = seeds();
         assertThat(seeds).hasSizeGreaterThanOrEqualTo(5);
@@ -69,10 +84,14 @@ class FuzzTest {
     }
 
     @ParameterizedTest
-    @ValueSource(classes = {FileTarget.class, StandTarget.class})
+    @ValueSource(classes = {FileTarget.class, StandTarget.class, FrameTarget.class})
     @Tag("deep")
     void jazzerFindsNothing(Class<?> target, @TempDir Path folder) throws IOException, InterruptedException {
-        JazzerRun.findsNothing(target, "headgate.**:com.fasterxml.jackson.core.**", seeds(), folder);
+        JazzerRun.findsNothing(
+                target,
+                "headgate.**:com.fasterxml.jackson.core.**",
+                target == FrameTarget.class ? FrameTarget.seeds() : seeds(),
+                folder);
     }
 
     @Test

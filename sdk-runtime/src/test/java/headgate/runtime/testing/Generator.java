@@ -265,7 +265,7 @@ public final class Generator {
 
     public HeadFault fault() {
         HeadStage stage = List.of(HeadStage.values()).get(random.nextInt(HeadStage.values().length));
-        return switch (random.nextInt(13)) {
+        return switch (random.nextInt(15)) {
             case 0 -> new HeadFault.StartFailed(text());
             case 1 -> new HeadFault.NoHead(text());
             case 2 -> new HeadFault.Exited(stage, random.nextInt());
@@ -278,6 +278,9 @@ public final class Generator {
             case 9 -> new HeadFault.BadFrame(stage, text());
             case 10 -> new HeadFault.LeftThread(stage, text());
             case 11 -> new HeadFault.WrongKind(stage);
+            case 12 ->
+                new HeadFault.TooSlow(stage, random.nextLong(), Duration.ofNanos(random.nextLong(1, Long.MAX_VALUE)));
+            case 13 -> new HeadFault.OutOfProcessorTime(stage, Duration.ofNanos(random.nextLong(1, Long.MAX_VALUE)));
             default -> new HeadFault.NotRecorded(stage);
         };
     }
