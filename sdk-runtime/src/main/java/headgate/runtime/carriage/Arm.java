@@ -100,22 +100,16 @@ public record Arm(
                 Direction.DOWN);
     }
 
-    /**
-     * Changes the rail.
-     *
-     * @param changed the side shift's rail: y of the mount, micrometres
-     * @return the same arm with it
-     */
-    public Arm withShift(Interval changed) {
+    private Arm with(Interval newShift, Interval newLift, Payload newPayload) {
         return new Arm(
                 id,
                 beam,
-                changed,
-                lift,
+                newShift,
+                newLift,
                 shiftMotion,
                 liftMotion,
                 tolerance,
-                payload,
+                newPayload,
                 plate,
                 connectors,
                 supply,
@@ -124,6 +118,16 @@ public record Arm(
                 liftPath,
                 following,
                 plateNormal);
+    }
+
+    /**
+     * Changes the rail.
+     *
+     * @param changed the side shift's rail: y of the mount, micrometres
+     * @return the same arm with it
+     */
+    public Arm withShift(Interval changed) {
+        return with(changed, lift, payload);
     }
 
     /**
@@ -133,23 +137,7 @@ public record Arm(
      * @return the same arm with it
      */
     public Arm withLift(Interval changed) {
-        return new Arm(
-                id,
-                beam,
-                shift,
-                changed,
-                shiftMotion,
-                liftMotion,
-                tolerance,
-                payload,
-                plate,
-                connectors,
-                supply,
-                body,
-                column,
-                liftPath,
-                following,
-                plateNormal);
+        return with(shift, changed, payload);
     }
 
     /**
@@ -159,23 +147,7 @@ public record Arm(
      * @return the same arm with it
      */
     public Arm withPayload(Payload changed) {
-        return new Arm(
-                id,
-                beam,
-                shift,
-                lift,
-                shiftMotion,
-                liftMotion,
-                tolerance,
-                changed,
-                plate,
-                connectors,
-                supply,
-                body,
-                column,
-                liftPath,
-                following,
-                plateNormal);
+        return with(shift, lift, changed);
     }
 
     /**

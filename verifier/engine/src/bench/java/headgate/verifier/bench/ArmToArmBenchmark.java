@@ -3,7 +3,6 @@ package headgate.verifier.bench;
 import headgate.api.shape.Body;
 import headgate.api.shape.Interval;
 import headgate.api.shape.Outline;
-import headgate.api.shape.Point;
 import headgate.api.shape.Point3;
 import headgate.api.shape.Prism;
 import headgate.api.sheet.HeadSheet;
@@ -24,9 +23,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -77,7 +74,7 @@ public class ArmToArmBenchmark {
             List<Placed> own = new ArrayList<>();
             for (ArmStance stance : stances) {
                 for (Prism p : stance.space().prisms()) {
-                    own.add(new Placed(polygon(p.outline()), p.height()));
+                    own.add(new Placed(ClearanceBenchmark.polygon(p.outline()), p.height()));
                 }
             }
             placed.add(own);
@@ -129,16 +126,6 @@ public class ArmToArmBenchmark {
                         .carried(weed)
                         .region(reach)
                         .build());
-    }
-
-    private static Geometry polygon(Outline outline) {
-        List<Point> ring = outline.vertices();
-        Coordinate[] closed = new Coordinate[ring.size() + 1];
-        for (int i = 0; i <= ring.size(); i++) {
-            Point p = ring.get(i % ring.size());
-            closed[i] = new Coordinate(p.xMetres(), p.yMetres());
-        }
-        return new GeometryFactory().createPolygon(closed);
     }
 
     /** All of the rule but the set-points. */

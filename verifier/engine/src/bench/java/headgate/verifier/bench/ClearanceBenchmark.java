@@ -96,7 +96,7 @@ public class ClearanceBenchmark {
                 .overLift(lift);
     }
 
-    private static Geometry polygon(Outline outline) {
+    static Geometry polygon(Outline outline) {
         List<Point> ring = outline.vertices();
         Coordinate[] closed = new Coordinate[ring.size() + 1];
         for (int i = 0; i <= ring.size(); i++) {

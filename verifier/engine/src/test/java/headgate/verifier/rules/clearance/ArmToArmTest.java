@@ -28,8 +28,9 @@ import headgate.verifier.check.NeverFinds;
 import headgate.verifier.check.Outcome;
 import headgate.verifier.check.Term;
 import headgate.verifier.interlock.Claws;
-import headgate.verifier.setup.RunOut;
+import headgate.verifier.setup.ArmStance;
 import headgate.verifier.setup.Setup;
+import headgate.verifier.setup.StancePair;
 import headgate.verifier.setup.Station;
 import java.util.List;
 import java.util.function.UnaryOperator;
@@ -151,15 +152,7 @@ class ArmToArmTest {
         Body wings = Body.of(Prism.box(-0.05, 0.45, -0.15, 0.5, -0.15, 0.0));
         Case subject = Cases.weeding()
                 .sheet(b -> b.forces(NO_FORCE))
-                .sheet(b -> {
-                    HeadSheet sheet = b.build();
-                    return sheet.toBuilder()
-                            .postures(sheet.postures().stream()
-                                    .map(p -> p.name().equals(PostureName.READY)
-                                            ? Cases.posture(p.name(), wings, p.moving(), p.region())
-                                            : p)
-                                    .toList());
-                })
+                .sheet(fixed(PostureName.READY, wings))
                 .build();
 
         assertThat(measured(check(subject))).isEqualTo(0.350);
@@ -250,45 +243,35 @@ class ArmToArmTest {
                 .sheet(b -> b.forces(NO_FORCE))
                 .arms(a -> a.withLift(Interval.ofMetres(0.35, top))
                         .withShift(Interval.at((a.shift().least() + a.shift().most()) / 2)))
-                .sheet(b -> {
-                    HeadSheet sheet = b.build();
-                    return sheet.toBuilder()
-                            .postures(sheet.postures().stream()
-                                    .map(p -> p.name().equals(PostureName.STOWED)
-                                            ? Cases.posture(p.name(), right, p.moving(), p.region())
-                                            : p.name().equals(PostureName.WORK)
-                                                    ? Cases.posture(p.name(), left, p.moving(), p.region())
-                                                    : p)
-                                    .toList());
-                })
+                .sheet(fixed(PostureName.STOWED, right))
+                .sheet(fixed(PostureName.WORK, left))
                 .build();
     }
 
     @Test
     void showsThatSideShiftsAreLockedAndHowFarALiftMayRunOn() {
-        // Ready, 500 mm stand out at +y: the tightest is a1 lifting and a3 at work or lifting, 350 mm.
-        Body wings = Body.of(Prism.box(-0.05, 0.45, -0.15, 0.5, -0.15, 0.0));
-        Finding finding = check(Cases.weeding()
-                .sheet(b -> b.forces(NO_FORCE))
-                .sheet(b -> {
-                    HeadSheet sheet = b.build();
-                    return sheet.toBuilder()
-                            .postures(sheet.postures().stream()
-                                    .map(p -> p.name().equals(PostureName.READY)
-                                            ? Cases.posture(p.name(), wings, p.moving(), p.region())
-                                            : p)
-                                    .toList());
-                })
-                .build());
+        List<Station> stations = Setup.of(Cases.weeding().build()).stations();
+        ArmStance lifting = ArmStance.of(stations.get(0), 2).get(1);
+        ArmStance working = ArmStance.of(stations.get(2), 2).get(0);
 
-        assertThat(finding.terms())
+        List<Term> terms = new StancePair(lifting, working, 0.03).terms();
+
+        assertThat(terms)
                 .contains(
                         Term.of("overshoot of the side shift of arm a1, locked", 0.0, Dimension.LENGTH),
-                        Term.of("overshoot of the side shift of arm a3, locked", 0.0, Dimension.LENGTH));
-        // 0.2 m/s x 0.2 s + 0.2² / (2 x 1) = 40 + 20 mm, and 1 mm of overshoot.
-        RunOut runOut = RunOut.of(new Arm.AxisMotion(0.2, 1.0, 1.0, 0.001), 0.2);
-        assertThat(runOut.stopping()).isCloseTo(0.060, within(1e-12));
-        assertThat(runOut.total()).isCloseTo(0.061, within(1e-12));
+                        Term.of("overshoot of the side shift of arm a3, locked", 0.0, Dimension.LENGTH),
+                        Term.of(
+                                "overshoot of the lift of arm a1, in the heights that it sweeps",
+                                0.001,
+                                Dimension.LENGTH));
+        // 0.2 m/s x 0.2 s + 0.2² / (2 x 1) = 40 + 20 mm. The other arm's lift is locked.
+        assertThat(terms)
+                .filteredOn(t -> t.name().startsWith("stopping distance"))
+                .singleElement()
+                .satisfies(t -> {
+                    assertThat(t.name()).contains("of the lift of arm a1");
+                    assertThat(t.measure().value()).isCloseTo(0.060, within(1e-12));
+                });
     }
 
     @Test
@@ -367,6 +350,16 @@ class ArmToArmTest {
             HeadSheet sheet = b.build();
             List<Posture> postures = sheet.postures().stream()
                     .map(p -> Cases.posture(p.name(), body, p.moving(), p.region()))
+                    .toList();
+            return sheet.toBuilder().postures(postures);
+        };
+    }
+
+    private static UnaryOperator<HeadSheet.Builder> fixed(PostureName posture, Body body) {
+        return b -> {
+            HeadSheet sheet = b.build();
+            List<Posture> postures = sheet.postures().stream()
+                    .map(p -> p.name().equals(posture) ? Cases.posture(p.name(), body, p.moving(), p.region()) : p)
                     .toList();
             return sheet.toBuilder().postures(postures);
         };
