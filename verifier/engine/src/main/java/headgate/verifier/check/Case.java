@@ -7,12 +7,14 @@ import headgate.runtime.policy.Policy;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 
 /**
- * What is checked: heads on arms of a carriage, for a crop plan, held to a policy. Two cases are equal if these four are.
+ * What is checked: heads on arms of a carriage, for a crop plan, held to a policy. It may hold a stand of plants that it is replayed
+ * with. Two cases are equal if all of these are.
  *
  * <p>What several rules work out of a case (the set-up, how a head behaves) is worked out once and kept with it; since a
  * case does not change, that changes nothing but the time.
@@ -23,6 +25,7 @@ public final class Case {
     private final Loaded<CropPlan> plan;
     private final Loaded<Policy> policy;
     private final List<Mounting> mountings;
+    private final Optional<Stand> stand;
     private final Map<Class<?>, Object> derived = new ConcurrentHashMap<>();
 
     /**
@@ -34,10 +37,20 @@ public final class Case {
      * @param mountings which head is or may be on which arm; several for one arm are alternatives
      */
     public Case(Loaded<Carriage> carriage, Loaded<CropPlan> plan, Loaded<Policy> policy, List<Mounting> mountings) {
+        this(carriage, plan, policy, mountings, Optional.empty());
+    }
+
+    private Case(
+            Loaded<Carriage> carriage,
+            Loaded<CropPlan> plan,
+            Loaded<Policy> policy,
+            List<Mounting> mountings,
+            Optional<Stand> stand) {
         this.carriage = carriage;
         this.plan = plan;
         this.policy = policy;
         this.mountings = List.copyOf(mountings);
+        this.stand = stand;
     }
 
     /**
@@ -117,6 +130,21 @@ public final class Case {
         return mountings;
     }
 
+    /** {@return the plants that it is replayed with; empty if it is judged without a stand} */
+    public Optional<Stand> stand() {
+        return stand;
+    }
+
+    /**
+     * Replays the case with plants.
+     *
+     * @param plants the plants
+     * @return the case with them
+     */
+    public Case withStand(Stand plants) {
+        return new Case(carriage, plan, policy, mountings, Optional.of(plants));
+    }
+
     /**
      * Works something out of the case, once.
      *
@@ -140,12 +168,13 @@ public final class Case {
                 && carriage.equals(that.carriage)
                 && plan.equals(that.plan)
                 && policy.equals(that.policy)
-                && mountings.equals(that.mountings);
+                && mountings.equals(that.mountings)
+                && stand.equals(that.stand);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(carriage, plan, policy, mountings);
+        return Objects.hash(carriage, plan, policy, mountings, stand);
     }
 
     /**
@@ -180,7 +209,7 @@ public final class Case {
      * @return the changed case
      */
     public Case withPlan(UnaryOperator<CropPlan> change) {
-        return new Case(carriage, plan.with(change), policy, mountings);
+        return new Case(carriage, plan.with(change), policy, mountings, stand);
     }
 
     /**
@@ -190,7 +219,7 @@ public final class Case {
      * @return the changed case
      */
     public Case withCarriage(UnaryOperator<Carriage> change) {
-        return new Case(carriage.with(change), plan, policy, mountings);
+        return new Case(carriage.with(change), plan, policy, mountings, stand);
     }
 
     /**
@@ -200,7 +229,7 @@ public final class Case {
      * @return the changed case
      */
     public Case withMountings(List<Mounting> changed) {
-        return new Case(carriage, plan, policy, changed);
+        return new Case(carriage, plan, policy, changed, stand);
     }
 
     /**
@@ -226,6 +255,7 @@ public final class Case {
                             }
                             return new Mounting(m.armId(), changed[0], m.turned(), m.duty());
                         })
-                        .toList());
+                        .toList(),
+                stand);
     }
 }

@@ -4,7 +4,6 @@ import headgate.runtime.answers.HeadAnswers;
 import headgate.runtime.answers.HeadFault;
 import headgate.runtime.answers.SpotAnswer;
 import headgate.runtime.task.LatticeSpotTask;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -12,19 +11,29 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.LongAdder;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What the heads answered so far, for all replays that run together. Tasks lie on the lattice, so a kept answer is the
+ * What the heads answered lately, for all replays that run together. Tasks lie on the lattice, so a kept answer is the
  * answer and not one nearby. Filled between the steps of the replays, only read during them.
+ *
+ * <p>It keeps a bounded number of answers: when a generation of them is full, the one before it is forgotten. Heads are pure,
+ * so a task that is asked again has the same answer, and forgetting costs time only.
  */
 public final class AnswerBook {
+
+    /** Answers in a generation: about a kilobyte each. */
+    private static final int GENERATION = 40_000;
 
     private final List<ReplayTool> tools;
     private final List<HeadAnswers> heads;
     private final long canopy;
     private final long budget;
-    private final List<Map<LatticeSpotTask, HeadAction>> known = new ArrayList<>();
+    private final LongAdder lookedUp = new LongAdder();
+    private List<Map<LatticeSpotTask, HeadAction>> known;
+    private List<Map<LatticeSpotTask, HeadAction>> before;
+    private long kept;
     private long asked;
     private @Nullable HeadFault fault;
     private boolean exhausted;
@@ -45,7 +54,14 @@ public final class AnswerBook {
         this.heads = List.copyOf(heads);
         this.canopy = Math.round(canopy * 1e6);
         this.budget = budget;
-        tools.forEach(t -> known.add(new HashMap<>()));
+        this.known = empty();
+        this.before = empty();
+    }
+
+    private List<Map<LatticeSpotTask, HeadAction>> empty() {
+        return tools.stream()
+                .<Map<LatticeSpotTask, HeadAction>>map(t -> new HashMap<>())
+                .toList();
     }
 
     /**
@@ -58,7 +74,13 @@ public final class AnswerBook {
 
     @Nullable
     HeadAction find(int tool, LatticeSpotTask task) {
-        return known.get(tool).get(task);
+        lookedUp.increment();
+        return peek(tool, task);
+    }
+
+    private @Nullable HeadAction peek(int tool, LatticeSpotTask task) {
+        HeadAction young = known.get(tool).get(task);
+        return young != null ? young : before.get(tool).get(task);
     }
 
     /**
@@ -68,10 +90,15 @@ public final class AnswerBook {
      * @return true if all are answered; false if a head broke or the budget is used up
      */
     public boolean ask(Collection<Question> questions) {
+        if (kept >= GENERATION) {
+            before = known;
+            known = empty();
+            kept = 0;
+        }
         for (int tool = 0; tool < tools.size(); tool++) {
             Set<LatticeSpotTask> fresh = new LinkedHashSet<>();
             for (Question question : questions) {
-                if (question.tool() == tool && !known.get(tool).containsKey(question.task())) {
+                if (question.tool() == tool && peek(question.tool(), question.task()) == null) {
                     fresh.add(question.task());
                 }
             }
@@ -98,6 +125,7 @@ public final class AnswerBook {
                         task.position().z(),
                         canopy);
                 known.get(tool).put(task, action);
+                kept++;
             } else if (answers.get(i) instanceof SpotAnswer.Failed failed) {
                 fault = failed.fault();
                 return false;
@@ -106,7 +134,12 @@ public final class AnswerBook {
         return true;
     }
 
-    /** {@return how many different tasks were asked} */
+    /** {@return how often an answer was looked up, found or not} */
+    public long lookedUp() {
+        return lookedUp.sum();
+    }
+
+    /** {@return how many tasks the heads were asked; what was forgotten meanwhile counts again} */
     public long asked() {
         return asked;
     }

@@ -6,6 +6,7 @@ import headgate.api.sheet.ActionTime;
 import headgate.api.sheet.HeadSheet;
 import headgate.api.sheet.WorkRange;
 import headgate.api.task.Velocity;
+import headgate.api.vocabulary.PlantClass;
 import headgate.runtime.carriage.Arm;
 import headgate.runtime.task.LatticeSpotTask;
 import headgate.runtime.task.TaskLattice;
@@ -13,7 +14,9 @@ import headgate.verifier.dispatch.Dispatch;
 import headgate.verifier.formula.RestToRest;
 import headgate.verifier.interlock.ToolWay;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -26,6 +29,9 @@ final class ArmState {
     final ReachLine reach;
     final Dispatch dispatch;
     final Velocity ground;
+    private final WorkRange range;
+    private final boolean takesHere;
+    private final Map<PlantClass, Boolean> classes = new HashMap<>();
     final @Nullable CropSweep sweep;
 
     /** Leads with which the head is asked, one after the other until it accepts, s before the plant is in reach. */
@@ -69,6 +75,10 @@ final class ArmState {
         this.dispatch = dispatch;
         HeadSheet sheet = tool.sheet();
         this.reach = ReachLine.of(sheet.reach(), arm.facing());
+        this.range = sheet.workRange();
+        this.takesHere = range.soils().contains(setting.soil())
+                && range.moisture().contains(setting.moisture())
+                && range.groundSpeed().contains(setting.speed());
         this.ground = arm.facing().ground(setting.speed());
         this.sweep = CropSweep.isNeeded(setting.crop())
                 ? new CropSweep(arm, sheet, setting.crop(), setting.speed() * 1e6)
@@ -99,27 +109,21 @@ final class ArmState {
         return known;
     }
 
-    /** A time before which it knows of no plant at x or beyond, s. */
-    double knowsNothingBefore(long x, double speed, double ahead) {
-        if (arm.bands().isEmpty()) {
-            return (x - arm.mountX() - ahead * 1e6) / (speed * 1e6);
-        }
+    /** When it knows of something at x = 0 at the soonest; at any other place, by so much travel later, s. */
+    double soonestKnown(double speed, double ahead) {
         double known = Double.POSITIVE_INFINITY;
         for (SensorBand band : arm.bands()) {
-            known = Math.min(known, (x - band.x().most()) / (speed * 1e6) + band.latency() + band.frame());
+            known = Math.min(known, -band.x().most() / (speed * 1e6) + band.latency() + band.frame());
         }
-        return known;
+        return arm.bands().isEmpty() ? -(arm.mountX() + ahead * 1e6) / (speed * 1e6) : known;
     }
 
     /** Whether its head is meant for a plant, in this soil and at this speed. */
-    boolean takes(Target target, ReplaySetting setting) {
-        WorkRange range = tool.sheet().workRange();
-        return range.plantClasses().contains(target.kind)
+    boolean takes(Target target) {
+        return takesHere
+                && classes.computeIfAbsent(target.kind, range.plantClasses()::contains)
                 && range.stemDiameter().contains(TaskLattice.STEM.nearest(target.stem))
-                && range.plantHeight().contains(TaskLattice.HEIGHT.nearest(target.height))
-                && range.soils().contains(setting.soil())
-                && range.moisture().contains(setting.moisture())
-                && range.groundSpeed().contains(setting.speed());
+                && range.plantHeight().contains(TaskLattice.HEIGHT.nearest(target.height));
     }
 
     /** The task for a plant that is some way ahead of the mount, micrometres. */

@@ -35,15 +35,24 @@ final class CropSweep {
     private final List<Change> changes = new ArrayList<>();
     private final double rear;
 
-    /**
-     * A convex piece, seen from the mount along travel.
-     *
-     * @param x corners, micrometres
-     * @param y corners, micrometres
-     * @param low its lowest material, micrometres over the mount
-     * @param moves true if it goes with the tool point
-     */
-    private record Piece(double[] x, double[] y, long low, boolean moves) {}
+    /** A convex piece, seen from the mount along travel, micrometres. */
+    private static final class Piece {
+        private final double[] x;
+        private final double[] y;
+
+        /** Its lowest material, over the mount. */
+        private final long low;
+
+        /** Whether it goes with the tool point. */
+        private final boolean moves;
+
+        Piece(double[] x, double[] y, long low, boolean moves) {
+            this.x = x;
+            this.y = y;
+            this.low = low;
+            this.moves = moves;
+        }
+    }
 
     /** What is swept in going from one posture to another. */
     private record Change(int from, int to, List<Piece> pieces) {}
@@ -69,7 +78,7 @@ final class CropSweep {
         double least = 0;
         for (List<Piece> pieces : ofPosture) {
             for (Piece piece : pieces) {
-                for (double x : piece.x()) {
+                for (double x : piece.x) {
                     least = Math.min(least, x);
                 }
             }
@@ -111,9 +120,9 @@ final class CropSweep {
             double tool = sign * (double) leg.from().x();
             double toolThen = sign * (double) leg.to().x();
             for (Piece piece : of(leg)) {
-                for (double x : piece.x()) {
-                    least = Math.min(least, x + (piece.moves() ? Math.min(tool, toolThen) : 0));
-                    most = Math.max(most, x + (piece.moves() ? Math.max(tool, toolThen) : 0));
+                for (double x : piece.x) {
+                    least = Math.min(least, x + (piece.moves ? Math.min(tool, toolThen) : 0));
+                    most = Math.max(most, x + (piece.moves ? Math.max(tool, toolThen) : 0));
                 }
             }
         }
@@ -162,8 +171,8 @@ final class CropSweep {
     }
 
     private Meeting meeting(HeadAction.Leg leg, Piece piece, Target plant, double x, double y) {
-        double low = arm.height() + piece.low();
-        if (piece.moves()) {
+        double low = arm.height() + piece.low;
+        if (piece.moves) {
             low += Math.min(leg.from().z(), leg.to().z());
         }
         double ground = care.groundMotion() * 1e6;
@@ -171,12 +180,12 @@ final class CropSweep {
             return Meeting.NONE;
         }
         double ax = perSecond * leg.start()
-                + (piece.moves() ? sign * (double) leg.from().x() : 0);
-        double ay = piece.moves() ? sign * (double) leg.from().y() : 0;
-        double bx = perSecond * leg.end()
-                + (piece.moves() ? sign * (double) leg.to().x() : 0);
-        double by = piece.moves() ? sign * (double) leg.to().y() : 0;
-        boolean digs = !piece.moves() || (leg.soil() && low < ground);
+                + (piece.moves ? sign * (double) leg.from().x() : 0);
+        double ay = piece.moves ? sign * (double) leg.from().y() : 0;
+        double bx =
+                perSecond * leg.end() + (piece.moves ? sign * (double) leg.to().x() : 0);
+        double by = piece.moves ? sign * (double) leg.to().y() : 0;
+        boolean digs = !piece.moves || (leg.soil() && low < ground);
         double protectedReach = digs ? (care.protectedRadius() + care.positionError()) * 1e6 : -1;
         double leaves = plant.canopy * 5e5;
         double far = Math.max(protectedReach, leaves);
@@ -197,11 +206,11 @@ final class CropSweep {
         double mostX = Double.NEGATIVE_INFINITY;
         double leastY = Double.POSITIVE_INFINITY;
         double mostY = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < piece.x().length; i++) {
-            leastX = Math.min(leastX, piece.x()[i]);
-            mostX = Math.max(mostX, piece.x()[i]);
-            leastY = Math.min(leastY, piece.y()[i]);
-            mostY = Math.max(mostY, piece.y()[i]);
+        for (int i = 0; i < piece.x.length; i++) {
+            leastX = Math.min(leastX, piece.x[i]);
+            mostX = Math.max(mostX, piece.x[i]);
+            leastY = Math.min(leastY, piece.y[i]);
+            mostY = Math.max(mostY, piece.y[i]);
         }
         return x < leastX + Math.min(ax, bx) - far
                 || x > mostX + Math.max(ax, bx) + far
@@ -218,19 +227,18 @@ final class CropSweep {
             return 0;
         }
         double least = Double.POSITIVE_INFINITY;
-        int n = piece.x().length;
+        int n = piece.x.length;
         for (int i = 0, j = n - 1; i < n; j = i++) {
-            least = Math.min(
-                    least, betweenSegments(piece.x()[j], piece.y()[j], piece.x()[i], piece.y()[i], ax, ay, bx, by));
+            least = Math.min(least, betweenSegments(piece.x[j], piece.y[j], piece.x[i], piece.y[i], ax, ay, bx, by));
         }
         return least;
     }
 
     private static boolean contains(Piece piece, double px, double py) {
-        int n = piece.x().length;
+        int n = piece.x.length;
         for (int i = 0, j = n - 1; i < n; j = i++) {
-            double cross = (piece.x()[i] - piece.x()[j]) * (py - piece.y()[j])
-                    - (piece.y()[i] - piece.y()[j]) * (px - piece.x()[j]);
+            double cross =
+                    (piece.x[i] - piece.x[j]) * (py - piece.y[j]) - (piece.y[i] - piece.y[j]) * (px - piece.x[j]);
             if (cross < 0) {
                 return false;
             }

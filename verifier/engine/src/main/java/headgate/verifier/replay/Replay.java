@@ -31,6 +31,9 @@ public final class Replay {
     /** Room for rounding of times, s. */
     private static final double SLACK = 1e-9;
 
+    /** Sums of times that are taken in another order differ by less, s. */
+    private static final double ROUNDING = 1e-6;
+
     /** How far an arm waits before it tries again where material that never moves is in its way, micrometres. */
     private static final double BLOCKED_STEP = 10_000;
 
@@ -52,6 +55,10 @@ public final class Replay {
     private final int readAhead;
     private final @Nullable BoundTally bound;
     private final double aim;
+
+    /** When any arm knows of something at x = 0 at the soonest, less what rounding may do, s. */
+    private final double soonest;
+
     private double treatedRadius;
     private double now = Double.NEGATIVE_INFINITY;
     private long firstX = Long.MIN_VALUE;
@@ -123,6 +130,11 @@ public final class Replay {
             arms.add(new ArmState(i, setting, options.dispatch().get()));
         }
         link();
+        this.soonest = arms.stream()
+                        .mapToDouble(a -> a.soonestKnown(setting.speed(), setting.ahead()))
+                        .min()
+                        .orElseThrow()
+                - ROUNDING;
         this.aim = setting.tools().stream()
                 .mapToDouble(t -> t.sheet().accuracy().aimTolerance().value() * 1e6)
                 .max()
@@ -229,11 +241,7 @@ public final class Replay {
                 return;
             }
             Target next = passing.get(admitted);
-            double soonest = Double.POSITIVE_INFINITY;
-            for (ArmState arm : arms) {
-                soonest = Math.min(soonest, arm.knowsNothingBefore(next.x, setting.speed(), setting.ahead()));
-            }
-            if (soonest > events.nextTime()) {
+            if (next.x / perSecond + soonest > events.nextTime()) {
                 return;
             }
             admit(next);
@@ -269,7 +277,7 @@ public final class Replay {
             return;
         }
         for (ArmState arm : arms) {
-            if (target.nature == Target.Nature.WANTED && !arm.takes(target, setting)) {
+            if (target.nature == Target.Nature.WANTED && !arm.takes(target)) {
                 target.failed(Miss.OUTSIDE_RANGE);
                 continue;
             }
@@ -398,7 +406,7 @@ public final class Replay {
         if (arm.shift.length() > 0 || !arm.covers(target.y)) {
             return;
         }
-        boolean range = target.nature != Target.Nature.WANTED || arm.takes(target, setting);
+        boolean range = target.nature != Target.Nature.WANTED || arm.takes(target);
         double[] pieces = arm.reach.pieces(target.y - arm.mount);
         double known = arm.known(target, setting.speed(), setting.ahead());
         if (range && pieces.length > 0 && known <= time(target, arm, arm.reach.rear())) {
@@ -845,7 +853,7 @@ public final class Replay {
             if (plant == own || plant.lost || !plant.stands()) {
                 continue;
             }
-            CropSweep.Meeting meeting = sweep.meeting(action, plant, mountX, arm.mount);
+            CropSweep.Meeting meeting = sweep.meeting(action, plant, mountX, (double) arm.mount);
             plant.lost |= meeting == CropSweep.Meeting.PLANT;
             plant.touched |= meeting == CropSweep.Meeting.LEAVES;
         }

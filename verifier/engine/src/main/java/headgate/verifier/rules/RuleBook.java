@@ -42,6 +42,7 @@ import headgate.verifier.rules.safety.StandingCaution;
 import headgate.verifier.rules.sheet.Connected;
 import headgate.verifier.rules.sheet.Plausible;
 import headgate.verifier.rules.throughput.AreaRate;
+import headgate.verifier.rules.throughput.CoversTheStand;
 import headgate.verifier.rules.throughput.KeepsPace;
 import java.util.List;
 import java.util.Optional;
@@ -98,7 +99,7 @@ public final class RuleBook {
             new TransportClears(),
             new SensorView());
 
-    private static final List<Rule> THROUGHPUT = List.of(new KeepsPace(), new AreaRate());
+    private static final List<Rule> THROUGHPUT = List.of(new KeepsPace(), new CoversTheStand(), new AreaRate());
 
     private static final List<Rule> SAFETY =
             List.of(new HazardsGuarded(), new LimitsNotLoosened(), new StandingCaution());

@@ -27,6 +27,7 @@ public final class Trial {
     private final Stands stands;
     private final TrialPlan plan;
     private final AnswerBook book;
+    private final boolean onePlot;
     private boolean broken;
 
     /**
@@ -35,8 +36,11 @@ public final class Trial {
      * @param subject the case's setting; its seed is the first
      * @param stands makes the plants
      * @param plan how it is run
+     * @param onePlot true if the stand is one plot, the same for all seeds: it is run once, and its blocks of travel are
+     *     drawn anew
      */
-    public Trial(CaseSetting subject, Stands stands, TrialPlan plan) {
+    public Trial(CaseSetting subject, Stands stands, TrialPlan plan, boolean onePlot) {
+        this.onePlot = onePlot;
         this.subject = subject;
         this.stands = stands;
         this.plan = plan;
@@ -73,6 +77,9 @@ public final class Trial {
      */
     public Optional<List<Cell>> run(List<Question> questions) {
         List<Open> all = questions.stream().map(Open::new).toList();
+        if (onePlot) {
+            return addSeeds(all, 1) ? Optional.of(all.stream().map(this::cell).toList()) : Optional.empty();
+        }
         List<Open> undecided = all;
         for (int seeds = plan.firstSeeds(); !undecided.isEmpty(); seeds = Math.min(2 * seeds, plan.mostSeeds())) {
             if (!addSeeds(undecided, seeds)) {
@@ -115,9 +122,20 @@ public final class Trial {
     }
 
     private Cell cell(Open open) {
+        if (onePlot) {
+            return cell(
+                    open,
+                    Bounds.ofBlocks(
+                            open.outcomes.get(0).blocks(),
+                            plan.confidence(),
+                            subject.setting().seed()));
+        }
         double[] coverage =
                 open.outcomes.stream().mapToDouble(ReplayOutcome::coverage).toArray();
-        Bounds bounds = Bounds.ofSeeds(coverage, plan.confidence());
+        return cell(open, Bounds.ofSeeds(coverage, plan.confidence()));
+    }
+
+    private Cell cell(Open open, Bounds bounds) {
         return new Cell(
                 open.question.speed(), open.question.density(), bounds, bounds.against(plan.wanted()), open.outcomes);
     }

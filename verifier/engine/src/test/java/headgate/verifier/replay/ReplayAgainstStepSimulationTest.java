@@ -180,7 +180,7 @@ class ReplayAgainstStepSimulationTest {
         long code = Math.round(rest * 1000);
         return switch (which) {
             case 0 -> code % 10 / 10.0;
-            case 1 -> code / 10 / 10.0;
+            case 1 -> Math.floorDiv(code, 10L) / 10.0;
             default -> back / 10.0;
         };
     }
