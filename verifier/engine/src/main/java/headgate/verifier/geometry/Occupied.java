@@ -288,6 +288,12 @@ public final class Occupied {
         return new Occupied(kept);
     }
 
+    /** {@return the smallest box that holds the volume, as a volume; nothing if there is none} */
+    public Occupied boxed() {
+        return bounds.map(b -> of(List.of(Prism.of(Outline.rectangle(b.x(), b.y()), b.z()))))
+                .orElse(NOTHING);
+    }
+
     /**
      * A box around the part of each convex prism that lies in a region, seen from above.
      *

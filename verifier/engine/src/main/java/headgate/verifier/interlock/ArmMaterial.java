@@ -27,6 +27,9 @@ import java.util.List;
  */
 record ArmMaterial(Occupied resting, Occupied fixed, Occupied moving, Occupied reach, Point3 ready) {
 
+    /** Most convex prisms of a moving body that are looked at one by one. */
+    private static final int MOST_MOVING = 48;
+
     static ArmMaterial of(ArmStance stance) {
         return stance.station()
                 .filter(Station::isAtWork)
@@ -55,9 +58,14 @@ record ArmMaterial(Occupied resting, Occupied fixed, Occupied moving, Occupied r
         return new ArmMaterial(
                 StationSpace.lifting(station).and(StationSpace.parked(station)),
                 LiftSweep.over(station.arm(), fixed.shifted(mount), heights).and(StationSpace.column(station)),
-                LiftSweep.over(station.arm(), moving.shifted(mount), heights),
+                LiftSweep.over(station.arm(), coarse(moving).shifted(mount), heights),
                 turned(station, Occupied.hullOf(regions)),
                 station.turned() ? ready.turned() : ready);
+    }
+
+    /** A moving body of very many prisms counts as the box around it: sums of all with all would take too long. */
+    private static Occupied coarse(Occupied moving) {
+        return moving.prisms().size() <= MOST_MOVING ? moving : moving.boxed();
     }
 
     private static Occupied turned(Station station, Body body) {

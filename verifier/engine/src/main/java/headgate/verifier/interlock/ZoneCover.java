@@ -10,13 +10,16 @@ import java.util.List;
 /**
  * Covers a set, grown by a gap, by few zones. Each convex prism of the set that some place of the reach is too near to is
  * covered by the box around what of it is no farther than the gap, grown by the gap, and cut to the box around the reach and a tenth of a millimetre more. Zones that another holds are dropped, and two become one as long as
- * that closes no more than half a percent of the box around the reach. So the zones hold every place that is too
+ * that closes no more than half a percent of the box around the reach; of more than 64, neighbours are joined first. So the zones hold every place that is too
  * near, and more: up to the box around each grown prism, and half a percent for each zone that was saved.
  */
 final class ZoneCover {
 
     /** What the joining of two zones may close besides them, as a share of the box around the reach. */
     private static final double SPARE = 0.005;
+
+    /** Most zones that are joined with care; with more of them, those next to each other in order are joined first. */
+    private static final int MOST = 64;
 
     private static final Comparator<Interval> SIDE =
             Comparator.comparingLong(Interval::least).thenComparingLong(Interval::most);
@@ -74,7 +77,7 @@ final class ZoneCover {
 
     /** Joins the two whose hull closes least besides them, as long as that is no more than what is spare. */
     private static List<Zone> joined(List<Zone> zones, double spare) {
-        List<Zone> left = new ArrayList<>(zones);
+        List<Zone> left = new ArrayList<>(fewer(zones));
         while (true) {
             double least = Double.POSITIVE_INFINITY;
             int first = -1;
@@ -97,6 +100,19 @@ final class ZoneCover {
             left.removeIf(both::holds);
             left.add(both);
         }
+    }
+
+    /** A head of hundreds of prisms needs no zone for each: every two that follow one another become one. */
+    private static List<Zone> fewer(List<Zone> zones) {
+        List<Zone> left = zones;
+        while (left.size() > MOST) {
+            List<Zone> half = new ArrayList<>();
+            for (int i = 0; i < left.size(); i += 2) {
+                half.add(i + 1 < left.size() ? left.get(i).hull(left.get(i + 1)) : left.get(i));
+            }
+            left = widest(half);
+        }
+        return left;
     }
 
     private static double excess(Zone a, Zone b) {

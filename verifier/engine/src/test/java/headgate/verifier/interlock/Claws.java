@@ -48,8 +48,14 @@ public final class Claws {
 
     /** {@return a sheet whose heads have a claw and this fixed body} */
     public static HeadSheet.Builder postures(HeadSheet.Builder sheet, Body fixed) {
-        Body moving =
-                Body.of(Prism.box(-0.02, 0.02, -0.02, 0.02, 0.0, 0.45), Prism.box(-0.02, 0.02, -0.2, 0.2, 0.0, 0.05));
+        return postures(
+                sheet,
+                fixed,
+                Body.of(Prism.box(-0.02, 0.02, -0.02, 0.02, 0.0, 0.45), Prism.box(-0.02, 0.02, -0.2, 0.2, 0.0, 0.05)));
+    }
+
+    /** {@return a sheet whose heads have these bodies, and the claw's reach} */
+    public static HeadSheet.Builder postures(HeadSheet.Builder sheet, Body fixed, Body moving) {
         Reach ready = Reach.at(Point3.ofMetres(0.25, 0.0, -0.2));
         Reach work = Reach.over(Outline.rectangle(0.1, 0.4, -0.29, 0.29), Interval.ofMetres(-0.6, -0.2));
         return sheet.postures(

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import headgate.api.shape.Body;
 import headgate.api.shape.Interval;
+import headgate.api.shape.Outline;
 import headgate.api.shape.Point3;
 import headgate.api.shape.Prism;
 import headgate.api.sheet.HeadSheet;
@@ -14,6 +15,7 @@ import headgate.verifier.check.Case;
 import headgate.verifier.check.Cases;
 import headgate.verifier.setup.Setup;
 import headgate.verifier.setup.Station;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -162,6 +164,34 @@ class InterlocksTest {
         assertThat(interlock.firstMayAct(at(0.2, 0.192001, -0.4))).isFalse();
         assertThat(Interlocks.of(posts).restrict("a1")).isTrue();
         assertThat(Interlocks.of(posts).restrict("a3")).isFalse();
+    }
+
+    @Test
+    void aClawOfVeryManyPartsCountsAsTheBoxAroundIt() {
+        // Sixty slices that make up the same claw, and its stem: the box around them is as wide as the claw, and as
+        // high as
+        // the stem.
+        List<Prism> slices = new ArrayList<>();
+        slices.add(Prism.box(-0.02, 0.02, -0.02, 0.02, 0.0, 0.45));
+        for (int i = 0; i < 60; i++) {
+            double y = -0.2 + i * 0.4 / 60;
+            slices.add(Prism.of(
+                    Outline.rectangle(
+                            Interval.ofMetres(-0.02, 0.02),
+                            new Interval(Math.round(y * 1e6), Math.round((y + 0.4 / 60) * 1e6))),
+                    Interval.ofMetres(0, 0.05)));
+        }
+        Case sliced = Claws.cases()
+                .sheet(b -> Claws.postures(b, Claws.plate(0.3), Body.of(slices)))
+                .build();
+
+        Interlock interlock = Interlocks.of(sliced).all().get(0);
+
+        assertThat(interlock.offsets())
+                .containsExactly(new Zone(
+                        Interval.ofMetres(-0.078, 0.078),
+                        Interval.ofMetres(-0.5801, -0.562),
+                        Interval.ofMetres(-0.4001, 0.4001)));
     }
 
     @Test
