@@ -2,7 +2,6 @@ package headgate.verifier.dispatch;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
@@ -266,10 +265,5 @@ public final class MostTreatable {
             add(step, amount);
         }
         return amount;
-    }
-
-    @Override
-    public String toString() {
-        return plants + " plants, slots left " + Arrays.toString(left);
     }
 }

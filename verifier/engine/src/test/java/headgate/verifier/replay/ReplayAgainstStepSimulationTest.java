@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 class ReplayAgainstStepSimulationTest {
 
     private static final int CASES = 50;
-    private static final double STEP = 0.001;
+    private static final double STEP = 0.0005;
     private static final double BAND_FRONT = 1.0;
     private static final double LATENCY = 0.1;
     private static final double FRAME = 0.05;
@@ -77,12 +77,10 @@ class ReplayAgainstStepSimulationTest {
         }
         assertThat(treated).isEqualTo(2944);
         // Every plant is treated in both or in neither, and begun at the same time, unless an arm becomes free within a
-        // step
-        // of when another plant can be begun: then the order may turn round, and what follows with it. That happens in
-        // 3 of
-        // the 50 cases (6, 8 and 38), and in fewer the shorter the step.
-        assertThat(alike).isGreaterThanOrEqualTo(CASES - 6);
-        assertThat(differ).isLessThanOrEqualTo(8);
+        // step of when another plant can be begun: then the order may turn round, and what follows with it. With
+        // steps of 1 ms that happens in 10 of the cases, of 0.5 ms in 3, of 0.1 ms in 2.
+        assertThat(alike).isGreaterThanOrEqualTo(CASES - 3);
+        assertThat(differ).isLessThanOrEqualTo(5);
     }
 
     private static boolean areAlike(Map<Integer, Double> stepped, Map<Integer, Double> replayed) {

@@ -39,7 +39,7 @@ public final class CoversTheStand implements Rule {
                     + " and what the cameras see too late is lost.",
             "The plants pass under the moving carriage event by event, with the times that the heads answer for each plant."
                     + " Coverage is seen x allowed x reached x successful over all target plants, each with its count; a"
-                    + " missed plant has one reason. Stands made up from seeds: pass if the one-sided lower bound over seeds"
+                    + " missed plant has one reason. Crop loss is held to the plan's limit, or else the policy's. Stands made up from seeds: pass if the one-sided lower bound over seeds"
                     + " reaches what is wanted, fail if the upper bound does not, else more seeds up to a cap. One recorded"
                     + " plot: its metres of travel are drawn anew.",
             "First principles; bounds by Student's law, or by the bootstrap of Efron, Annals of Statistics 7 (1979) 1-26",
@@ -77,21 +77,45 @@ public final class CoversTheStand implements Rule {
             return List.of(Finding.notApplicable(
                     INFO, stand.get().name(), "There is nothing to replay: " + obstacle.get() + "."));
         }
-        return List.of(check(subject, stand.get()));
+        return check(subject, stand.get());
     }
 
-    private static Finding check(Case subject, Stand stand) {
+    private static List<Finding> check(Case subject, Stand stand) {
         Trial trial = trial(subject, stand);
         Optional<List<Cell>> cells = trial.run(List.of(asWanted(subject)));
         if (cells.isEmpty()) {
-            return Finding.undecided(INFO, stand.name(), notRun(trial));
+            return List.of(Finding.undecided(INFO, stand.name(), notRun(trial)));
         }
         Cell cell = cells.get().get(0);
         if (sum(cell, ReplayOutcome::targets) == 0) {
-            return Finding.undecided(
-                    INFO, stand.name(), "No plant of the stand is one to be treated within the lanes.");
+            return List.of(Finding.undecided(
+                    INFO, stand.name(), "No plant of the stand is one to be treated within the lanes."));
         }
-        return found(subject, stand, cell);
+        List<Finding> findings = new ArrayList<>();
+        findings.add(found(subject, stand, cell));
+        if (sum(cell, o -> o.crop().plants()) > 0) {
+            findings.add(cropLoss(subject, stand, cell));
+        }
+        return findings;
+    }
+
+    private static Finding cropLoss(Case subject, Stand stand, Cell cell) {
+        double plants = count(cell, o -> o.crop().plants());
+        double lost = count(cell, o -> o.crop().lost());
+        Optional<Double> wish = subject.plan().value().wanted().cropLoss();
+        double most = wish.orElse(subject.policy().value().cropLoss().value());
+        return Finding.of(INFO, "the crop of " + stand.name())
+                .examined(sum(cell, o -> o.crop().plants()))
+                .comparison(Comparison.atMost(lost / plants, most, Dimension.SHARE))
+                .field(wish.isPresent() ? "crop-plan:wanted.cropLoss" : "policy:cropLoss")
+                .term("crop plants", plants, Dimension.COUNT)
+                .term("lost: met within their protected radius, or taken for a weed", lost, Dimension.COUNT)
+                .term(
+                        "touched among their leaves only",
+                        count(cell, o -> o.crop().touched()),
+                        Dimension.COUNT)
+                .decide("Of the crop's plants " + Dimension.SHARE.text(lost / plants) + " are lost to the heads, where "
+                        + Dimension.SHARE.text(most) + " may be.");
     }
 
     private static Finding found(Case subject, Stand stand, Cell cell) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import headgate.api.vocabulary.Operation;
 import headgate.api.vocabulary.PlantClass;
 import headgate.runtime.carriage.Arm;
+import headgate.runtime.cropplan.CropPlan;
 import headgate.runtime.stand.Plant;
 import headgate.verifier.check.Case;
 import headgate.verifier.check.Cases;
@@ -180,6 +181,42 @@ class CoversTheStandTest {
                 .withStand(new Stand("short.csv", true, (density, seed) -> plants));
 
         assertThat(only(subject).outcome()).isEqualTo(Outcome.UNDECIDED);
+    }
+
+    /**
+     * Crop plants with a protected radius of 50 mm, each a little ahead of a weed. The ram is 40 mm wide and stands in the soil
+     * over the weed, so it is 20 mm nearer to the crop plant than the weed is.
+     */
+    private static List<Finding> besideCrop(double ahead) {
+        List<Plant> plants = new ArrayList<>();
+        for (int i = 0; i < 50; i++) {
+            plants.add(new Plant(new Plant.Position(300_000L * i, -750_000), PlantClass.BROADLEAF, 0.005, 0.05, 0));
+            plants.add(new Plant(
+                    new Plant.Position(300_000L * i + Math.round(ahead * 1e6), -750_000), Plant.CROP, 0, 0.1, 0.05));
+        }
+        return RULE.check(Cases.weeding()
+                .crop(new CropPlan.Crop(0.1, 0.05, 0.05))
+                .weeds(2.0, 0.2, Optional.of(1.0), Optional.of(0.0))
+                .wanted(Operation.PULL_WEEDS, 0.2, 0.75, Optional.empty())
+                .build()
+                .withStand(new Stand("beside.csv", true, (density, seed) -> plants)));
+    }
+
+    @Test
+    void failsWhereTheCropIsHurt() {
+        assertThat(besideCrop(0.06)).last().satisfies(finding -> {
+            assertThat(finding.outcome()).isEqualTo(Outcome.FAIL);
+            assertThat(finding.message()).startsWith("Of the crop's plants 100 % are lost to the heads");
+        });
+    }
+
+    @Test
+    void passesWhereTheCropIsFarEnough() {
+        // 0.15 - 0.02 m is more than 50 mm and twice the head's own uncertainty of 2 mm.
+        assertThat(besideCrop(0.15)).last().satisfies(finding -> {
+            assertThat(finding.outcome()).isEqualTo(Outcome.PASS);
+            assertThat(finding.comparison().orElseThrow().measured().value()).isEqualTo(0.0);
+        });
     }
 
     @Test
