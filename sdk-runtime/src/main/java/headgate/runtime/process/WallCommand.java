@@ -116,7 +116,10 @@ record WallCommand(List<String> command, Optional<ScratchFolder> scratch) {
         return new WallCommand(List.copyOf(command), Optional.empty());
     }
 
-    /** Takes all rights away again once the folder is covered: the head could uncover it with them. */
+    /**
+     * Takes all rights away again once the folder is covered: the head could uncover it with them. The shell stays the first
+     * process behind the wall: the system spares the first one most signals, that for used up processor time among them.
+     */
     private static WallCommand unshare(
             String tool, String setpriv, List<String> bounds, HeadLimits limits, Surroundings surroundings) {
         List<String> command = new ArrayList<>(bounds);
@@ -138,8 +141,8 @@ record WallCommand(List<String> command, Optional<ScratchFolder> scratch) {
                 "-c",
                 "mount -t tmpfs -o size=" + limits.scratchMegabytes() + "m,mode=700 head " + COVERED + " && cd "
                         + COVERED
-                        + " && exec env -i PWD=" + COVERED
-                        + " \"$0\" --no-new-privs --bounding-set=-all --inh-caps=-all --ambient-caps=-all \"$@\"",
+                        + " && env -i PWD=" + COVERED
+                        + " \"$0\" --no-new-privs --bounding-set=-all --inh-caps=-all --ambient-caps=-all \"$@\"; exit $?",
                 setpriv));
         command.addAll(ChildCommand.of(limits, surroundings, COVERED, false));
         return new WallCommand(List.copyOf(command), Optional.empty());

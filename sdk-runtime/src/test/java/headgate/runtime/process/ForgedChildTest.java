@@ -115,6 +115,14 @@ class ForgedChildTest {
     }
 
     @Test
+    void aHugeFrameInSmallPieces() throws IOException {
+        assertThat(fault(HELLO + "frame('L', 0, 8_000_000, new byte[0]);"
+                        + " for (int i = 0; i < 8_000_000; i++) { System.out.write(0); System.out.flush();"
+                        + " Thread.sleep(2); }"))
+                .isEqualTo(new HeadFault.TimedOut(HeadStage.LOAD, Duration.ofSeconds(2)));
+    }
+
+    @Test
     void aSheetThatIsNone() throws IOException {
         assertThat(fault(LOADED + "frame('S', 0, 0, new byte[0]);")).isInstanceOf(HeadFault.BadFrame.class);
         assertThat(fault(LOADED + "byte[] s = new byte[5000]; frame('S', 0, s.length, s);"))

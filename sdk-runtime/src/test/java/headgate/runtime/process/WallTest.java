@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import headgate.runtime.answers.HeadAnswers;
 import headgate.runtime.answers.HeadFault;
+import headgate.runtime.answers.HeadStage;
 import headgate.runtime.answers.SpotAnswer;
 import headgate.runtime.testing.Heads;
 import java.io.IOException;
@@ -13,6 +14,7 @@ import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -138,6 +140,50 @@ class WallTest {
                                 + ".stream().filter(l -> l.startsWith(\"CapEff\") || l.startsWith(\"CapBnd\"))"
                                 + ".mapToLong(l -> Long.parseLong(l.substring(8).trim(), 16)).sum())"))
                 .isEqualTo(expected);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void processorTime(Wall wall) {
+        needed(wall);
+        assumeTrue(Walls.bounded(), "left out, since this machine has no prlimit");
+        HeadFault fault = asked(
+                wall,
+                LIMITS.answeringWithin(Duration.ofMinutes(2)).computing(Duration.ofSeconds(2)),
+                "while (on()) { Math.sin(1); } return plain(task);",
+                () -> {});
+        assertThat(fault).isEqualTo(new HeadFault.OutOfProcessorTime(HeadStage.ACT, Duration.ofSeconds(2)));
+    }
+
+    /** Nothing comes and nothing ends; the clock is ours, and a stopped process can be killed. */
+    @ParameterizedTest
+    @EnumSource
+    void aProcessThatIsStoppedIsLate(Wall wall) {
+        needed(wall);
+        HeadFault fault = asked(
+                wall, LIMITS.answeringWithin(Duration.ofSeconds(10)), "return plain(task);", WallTest::stopAllBelow);
+        assertThat(fault).isEqualTo(new HeadFault.TimedOut(HeadStage.ACT, Duration.ofSeconds(10)));
+        assertThat(ProcessHandle.current().descendants()).isEmpty();
+    }
+
+    private static void stopAllBelow() {
+        List<String> command = new ArrayList<>(List.of("kill", "-STOP"));
+        ProcessHandle.current().descendants().forEach(each -> command.add(Long.toString(each.pid())));
+        try {
+            assertThat(new ProcessBuilder(command).inheritIO().start().waitFor())
+                    .isZero();
+        } catch (IOException | InterruptedException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    private static HeadFault asked(Wall wall, HeadLimits limits, String act, Runnable before) {
+        HeadProcess process = HeadProcess.open(limits, Surroundings.USUAL, Walls.only(wall));
+        process.load(HeadProcessTest.jar(Heads.acting("", act)));
+        try (HeadAnswers head = ((HeadStart.Running) process.await()).head()) {
+            before.run();
+            return ((SpotAnswer.Failed) head.act(HeadProcessTest.task(1))).fault();
+        }
     }
 
     /** Starts a process that cuts every tie to the one that started it, and says its number. */

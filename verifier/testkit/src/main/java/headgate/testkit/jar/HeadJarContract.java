@@ -9,6 +9,7 @@ import headgate.runtime.pack.PackageProblem;
 import headgate.runtime.process.HeadLimits;
 import headgate.runtime.process.HeadProcess;
 import headgate.runtime.process.HeadStart;
+import headgate.runtime.process.Surroundings;
 import headgate.testkit.ContractTests;
 import headgate.verifier.behaviour.ProbeSetting;
 import headgate.verifier.behaviour.Tally;
@@ -96,16 +97,18 @@ public abstract class HeadJarContract {
                 Stream.of(bytes), inspected.clean().stream().flatMap(clean -> ContractTests.of(tallies(clean))));
     }
 
-    /** Two processes of the same bytes: what one says must not depend on which of them is asked. */
+    /** Two processes of the same bytes in other surroundings: what one says must not depend on which of them is asked. */
     private List<Tally> tallies(CleanJar clean) {
-        try (HeadAnswers first = running(clean);
-                HeadAnswers second = running(clean)) {
+        try (HeadAnswers first = running(clean, Surroundings.USUAL);
+                HeadAnswers second = running(clean, Surroundings.OTHER)) {
             return ContractTests.tallies(first, second, setting(first.sheet()), second.sheet());
         }
     }
 
-    private static HeadAnswers running(CleanJar clean) {
-        HeadStart start = HeadProcess.start(clean, HeadLimits.STANDARD);
+    private static HeadAnswers running(CleanJar clean, Surroundings surroundings) {
+        HeadProcess process = HeadProcess.open(HeadLimits.STANDARD, surroundings);
+        process.load(clean);
+        HeadStart start = process.await();
         if (start instanceof HeadStart.Refused refused) {
             throw new IllegalStateException(refused.fault().sentence());
         }
