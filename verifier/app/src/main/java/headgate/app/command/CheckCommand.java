@@ -44,6 +44,12 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--policy", paramLabel = "FILE", description = "The limits; the built-in ones if not given.")
     private @Nullable Path policy;
 
+    @Option(
+            names = "--stand",
+            paramLabel = "FILE",
+            description = "A recorded stand to replay, y = 0 in the middle of the pass.")
+    private @Nullable Path stand;
+
     @Option(names = "--out", paramLabel = "DIR", description = "Where the report goes: a new or empty folder.")
     private @Nullable Path out;
 
@@ -62,7 +68,7 @@ final class CheckCommand implements Callable<Integer> {
         }
         Optional<ReportFolder> folder = Optional.ofNullable(out).map(ReportFolder::at);
         Checked checked = new Checker(BuildVersion.read())
-                .check(new CheckInput(head, carriage, crop, Optional.ofNullable(policy)));
+                .check(new CheckInput(head, carriage, crop, Optional.ofNullable(policy), Optional.ofNullable(stand)));
         Map<String, byte[]> files = folder.isPresent() ? ReportFiles.of(checked, trace) : Map.of();
         folder.ifPresent(each -> each.put(files));
         CheckTalk talk = new CheckTalk(console);

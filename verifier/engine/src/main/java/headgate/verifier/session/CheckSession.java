@@ -19,14 +19,18 @@ import headgate.runtime.process.HeadLimits;
 import headgate.runtime.process.HeadProcess;
 import headgate.runtime.process.HeadStart;
 import headgate.runtime.process.Surroundings;
+import headgate.runtime.stand.Plant;
+import headgate.runtime.stand.StandReader;
 import headgate.runtime.transcript.MemoAnswers;
 import headgate.verifier.check.Case;
 import headgate.verifier.check.HeadUnderTest;
 import headgate.verifier.check.HeadUnderTest.Run;
+import headgate.verifier.check.Stand;
 import headgate.verifier.judge.Judge;
 import headgate.verifier.rules.RuleBook;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -97,7 +101,9 @@ public final class CheckSession {
             Loaded<Carriage> carriage = read(() -> CarriageReader.read(input.carriage()), problems);
             Loaded<CropPlan> plan = read(() -> CropPlanReader.read(input.cropPlan()), problems);
             Loaded<Policy> policy = read(() -> policy(input.policy()), problems);
+            Optional<Stand> stand = input.stand().flatMap(file -> stand(file, problems));
             if (!(inspection instanceof Inspection.Inspected inspected)
+                    || stand.isPresent() != input.stand().isPresent()
                     || carriage == null
                     || plan == null
                     || policy == null) {
@@ -105,11 +111,26 @@ public final class CheckSession {
             }
             HeadUnderTest head = new HeadUnderTest(inspected.facts(), runner.run(inspected, process));
             try {
-                return Optional.of(use.apply(Case.ofOneHead(head, carriage, plan, policy)));
+                Case subject = Case.ofOneHead(head, carriage, plan, policy);
+                return Optional.of(use.apply(stand.map(subject::withStand).orElse(subject)));
             } finally {
                 head.again().ifPresent(HeadAnswers::close);
             }
         }
+    }
+
+    /** Reads a stand, puts its plants into the order of travel, and holds them. */
+    private static Optional<Stand> stand(Path file, List<FileProblem> problems) {
+        List<Plant> plants = new ArrayList<>();
+        try {
+            StandReader.read(file, plants::add);
+        } catch (InvalidFileException invalid) {
+            problems.addAll(invalid.problems());
+            return Optional.empty();
+        }
+        plants.sort(Comparator.<Plant>comparingLong(p -> p.position().x())
+                .thenComparingLong(p -> p.position().y()));
+        return Optional.of(new Stand(String.valueOf(file.getFileName()), true, (density, seed) -> plants));
     }
 
     private static CheckResult judge(Case subject) {
