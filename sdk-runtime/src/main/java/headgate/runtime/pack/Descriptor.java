@@ -137,7 +137,7 @@ final class Descriptor {
      */
     static void checkClassName(String name) throws IOException {
         boolean empty = name.isEmpty() || name.startsWith("/") || name.endsWith("/") || name.contains("//");
-        if (empty || name.chars().anyMatch(c -> ".;[".indexOf(c) >= 0) || !Printable.isSeen(name)) {
+        if (empty || hasAnyOf(name, ".;[") || !Printable.isSeen(name)) {
             throw new IOException("the class name " + Printable.text(name));
         }
     }
@@ -151,8 +151,17 @@ final class Descriptor {
     static void checkMemberName(String name) throws IOException {
         boolean special = name.equals("<init>") || name.equals("<clinit>");
         String never = special ? "" : ".;[/<>";
-        if (name.isEmpty() || name.chars().anyMatch(c -> never.indexOf(c) >= 0) || !Printable.isSeen(name)) {
+        if (name.isEmpty() || hasAnyOf(name, never) || !Printable.isSeen(name)) {
             throw new IOException("the member name " + Printable.text(name));
         }
+    }
+
+    private static boolean hasAnyOf(String name, String characters) {
+        for (int i = 0; i < characters.length(); i++) {
+            if (name.indexOf(characters.charAt(i)) >= 0) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -39,7 +39,14 @@ final class Printable {
      * @return true unless it holds characters that are not seen or that change how a line reads
      */
     static boolean isSeen(String text) {
-        return text.codePoints().allMatch(Printable::isSeen);
+        for (int i = 0; i < text.length(); ) {
+            int c = text.codePointAt(i);
+            if (!isSeen(c)) {
+                return false;
+            }
+            i += Character.charCount(c);
+        }
+        return true;
     }
 
     /**
@@ -47,6 +54,11 @@ final class Printable {
      * halves of pairs, line and paragraph separators, tags (The Unicode Standard, chapter 23).
      */
     private static boolean isSeen(int c) {
+        boolean ascii = within(c, ' ', '~');
+        return ascii || seenBeyondAscii(c);
+    }
+
+    private static boolean seenBeyondAscii(int c) {
         return !Character.isISOControl(c)
                 && c != 0x00AD
                 && c != 0x061C
