@@ -100,9 +100,9 @@ class ClearancePicturesTest {
         for (Interval no : forbidden) {
             plot.line(mm(no.least()), -225, mm(no.most()), -225, DARK_ORANGE, "6", SOLID);
         }
-        long least = Math.round(mm(offsets.leastPitch()));
+        double least = Math.rint(mm(offsets.leastPitch()));
         plot.line(least, -233, least, -217, GREY, "1.5", SOLID)
-                .text(least + 5, -212, "least pitch " + least + " mm")
+                .text(least + 5, -212, "least pitch " + Math.round(least) + " mm")
                 .text(-40, -262, "side shift; thick: forbidden; between: a window");
 
         // Peg and tine are 40 mm wide: 20 + 20 mm besides each tine's edges.
