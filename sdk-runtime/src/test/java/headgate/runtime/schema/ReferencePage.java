@@ -29,7 +29,7 @@ final class ReferencePage {
             "crop-plan", LowfieldFiles.path("lettuce-45-weeding.json"),
             "fitting", LowfieldFiles.path("celeriac-60-mixed.json"),
             "policy", Path.of("src", "main", "resources", "headgate", "policy", "default.json"),
-            "stand", Path.of("src", "test", "resources", "headgate", "formats", "stand-1-full.json"));
+            "stand", LowfieldFiles.path("lettuce-45-stand.json"));
 
     private static final String CSV = """
 
