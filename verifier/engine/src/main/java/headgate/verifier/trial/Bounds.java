@@ -43,7 +43,9 @@ public record Bounds(double mean, double lower, double upper, String of) {
 
     /**
      * The bounds of the coverage of one plot: its blocks of travel are drawn anew with replacement (B. Efron, Annals of
-     * Statistics 7 (1979) 1-26).
+     * Statistics 7 (1979) 1-26). One block alone bounds nothing. If all plants of n blocks were treated, or none, drawing
+     * anew shows no spread; then a block wholly treated, or not at all, has at least the chance that n of n such blocks
+     * leave it (C. J. Clopper and E. S. Pearson, Biometrika 26 (1934) 404-413): (1 - confidence)^(1/n).
      *
      * @param blocks the blocks of the plot, at least one
      * @param confidence level, 0.5 to less than 1
@@ -68,10 +70,21 @@ public record Bounds(double mean, double lower, double upper, String of) {
         long successful =
                 blocks.stream().mapToLong(ReplayOutcome.Block::successful).sum();
         int below = (int) Math.floor((1 - confidence) * DRAWS);
+        double lower = drawn[below];
+        double upper = drawn[DRAWS - 1 - below];
+        long holding = blocks.stream().filter(b -> b.targets() > 0).count();
+        if (holding < 2) {
+            lower = 0;
+            upper = 1;
+        } else if (successful == targets) {
+            lower = StrictMath.pow(1 - confidence, 1.0 / holding);
+        } else if (successful == 0) {
+            upper = 1 - StrictMath.pow(1 - confidence, 1.0 / holding);
+        }
         return new Bounds(
                 targets == 0 ? 1 : (double) successful / targets,
-                drawn[below],
-                drawn[DRAWS - 1 - below],
+                lower,
+                upper,
                 "one plot, " + blocks.size() + (blocks.size() == 1 ? " block" : " blocks"));
     }
 

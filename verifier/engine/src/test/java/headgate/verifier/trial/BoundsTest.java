@@ -48,6 +48,29 @@ class BoundsTest {
         assertThat(Bounds.ofBlocks(blocks, 0.95, 7)).isEqualTo(bounds);
     }
 
+    /** One block, however many plants it holds, says nothing of the next one; a block without plants says nothing. */
+    @Test
+    void boundsNothingByOneBlock() {
+        List<ReplayOutcome.Block> blocks =
+                List.of(new ReplayOutcome.Block(1, 1), new ReplayOutcome.Block(0, 0), new ReplayOutcome.Block(0, 0));
+        Bounds bounds = Bounds.ofBlocks(blocks, 0.95, 7);
+        assertThat(bounds.mean()).isEqualTo(1);
+        assertThat(bounds.lower()).isZero();
+        assertThat(bounds.against(0.5)).isEqualTo(Standing.UNDECIDED);
+    }
+
+    /** Clopper and Pearson, Biometrika 26 (1934) 404-413, for n of n: 0.05^(1/10) = 0.7411, and 0.05^(1/59) = 0.9505. */
+    @Test
+    void saysLittleByAFewBlocksWithoutAMiss() {
+        List<ReplayOutcome.Block> treated = Collections.nCopies(10, new ReplayOutcome.Block(4, 4));
+        assertThat(Bounds.ofBlocks(treated, 0.95, 7).lower()).isCloseTo(0.7411, within(5e-5));
+        assertThat(Bounds.ofBlocks(Collections.nCopies(59, new ReplayOutcome.Block(1, 1)), 0.95, 7)
+                        .lower())
+                .isCloseTo(0.9505, within(5e-5));
+        List<ReplayOutcome.Block> missed = Collections.nCopies(10, new ReplayOutcome.Block(4, 0));
+        assertThat(Bounds.ofBlocks(missed, 0.95, 7).upper()).isCloseTo(1 - 0.7411, within(5e-5));
+    }
+
     /** The bound is what it says: over many trials of a known mean it is missed about as often as allowed. */
     @Test
     void isMissedOnceInTwenty() {
