@@ -20,6 +20,7 @@ import org.objectweb.asm.MethodVisitor;
 import org.objectweb.asm.Opcodes;
 
 /** The sample gripper's package, made wrong in one way, and the one answer that it must get. */
+@SuppressWarnings("ImmutableEnumChecker") // Makers are functions without state; the checker cannot see that.
 enum BrokenPackage {
     // What is no archive: an error of the input.
     EMPTY(error("empty"), () -> new byte[0]),
