@@ -36,6 +36,13 @@ final class ChildCommand {
             "org/slf4j/nop/NOPServiceProvider.class",
             "com/github/zafarkhaja/semver/Version.class");
 
+    /**
+     * How the names of the JDK's classes begin that read in which order to run through a set or a map. They stay
+     * interpreted; their lists do not, since a head and the head API make lists at every answer.
+     */
+    static final List<String> SALTED =
+            List.of("java/util/ImmutableCollections$Set", "java/util/ImmutableCollections$Map");
+
     private ChildCommand() {}
 
     /**
@@ -67,12 +74,14 @@ final class ChildCommand {
                 "-XX:ErrorFile=/dev/null",
                 "-XX:-CreateCoredumpOnCrash",
                 "-XX:+DisableAttachMechanism",
-                // Compiled early, the JDK's sets would keep the order that it drew for them; see the child's Salt.
-                "-XX:CompileCommand=quiet",
-                "-XX:CompileCommand=exclude,java/util/ImmutableCollections*.*",
-                "-XX:CompileCommand=dontinline,java/util/ImmutableCollections*.*",
                 "-Dfile.encoding=UTF-8",
                 "-Djava.io.tmpdir=" + scratch));
+        // Compiled early, the JDK's sets would keep the order that it drew for them; see the child's Salt.
+        command.add("-XX:CompileCommand=quiet");
+        for (String salted : SALTED) {
+            command.add("-XX:CompileCommand=exclude," + salted + "*.*");
+            command.add("-XX:CompileCommand=dontinline," + salted + "*.*");
+        }
         // The same surroundings on every machine.
         command.addAll(surroundings.flags());
         String write = System.getProperty(WRITE_ARCHIVE, "");
