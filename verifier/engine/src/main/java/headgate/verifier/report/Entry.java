@@ -58,11 +58,19 @@ public record Entry(
                 f.terms().stream()
                         .map(t -> new Term(Plain.line(t.name()), t.measure()))
                         .toList(),
-                f.witness().map(w -> new Witness(w.from(), w.to(), Plain.line(w.label()))),
+                f.witness().map(Entry::clean),
                 f.field().map(Plain::line),
                 f.field().flatMap(places),
                 f.examined(),
                 judged.remedies().stream().map(Advice::of).toList());
+    }
+
+    private static Witness clean(Witness witness) {
+        return new Witness(
+                witness.from(),
+                witness.to(),
+                Plain.line(witness.label()),
+                witness.fold().map(f -> new Witness.Fold(Plain.line(f.stance()), f.step())));
     }
 
     /** {@return true if this alone makes the case not fit} */

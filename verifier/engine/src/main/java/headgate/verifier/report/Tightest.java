@@ -20,13 +20,13 @@ import java.util.Optional;
  */
 public record Tightest(String ruleId, Outcome outcome, String subject, Comparison comparison, Witness witness) {
 
-    /** Its places are on the folded carriage, and the pictures show it at work. */
-    private static final String FOLDED = "clearance.transport";
-
-    /** The first of those with the least margin: the order of the rule book decides between equals. */
+    /**
+     * The first of those with the least margin, on a carriage that is set for work: the order of the rule book decides
+     * between equals. A folded carriage has pictures of its own.
+     */
     static Optional<Tightest> of(List<Entry> entries) {
         return entries.stream()
-                .filter(e -> e.witness().isPresent() && !e.rule().id().equals(FOLDED))
+                .filter(e -> e.witness().filter(w -> w.fold().isEmpty()).isPresent())
                 .filter(e -> e.comparison()
                         .filter(c -> c.measured().dimension() == Dimension.LENGTH && !Double.isNaN(c.margin()))
                         .isPresent())

@@ -266,6 +266,12 @@ public final class JsonReport {
         point(witness.from());
         json.writeFieldName("to");
         point(witness.to());
+        optional("fold", witness.fold(), fold -> {
+            json.writeStartObject();
+            json.writeStringField("stance", fold.stance());
+            json.writeNumberField("step", fold.step());
+            json.writeEndObject();
+        });
         json.writeEndObject();
     }
 

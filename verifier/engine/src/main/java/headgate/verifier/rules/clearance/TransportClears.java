@@ -98,6 +98,11 @@ public final class TransportClears implements Rule {
         return "stance \"" + stance.name() + "\"";
     }
 
+    /** The number of the shape on the road: it comes after all steps. */
+    private static int road(Stance stance) {
+        return stance.steps().size() + 1;
+    }
+
     /** Two things in one step, and the gap between them. */
     private record Near(FoldStep step, List<FoldedArm> arms, String other, Gap gap, double required, List<Term> terms) {
 
@@ -164,7 +169,8 @@ public final class TransportClears implements Rule {
                 .comparison(Comparison.atLeast(worst.gap().metres(), worst.required(), Dimension.LENGTH))
                 .terms(worst.terms())
                 .field("policy:" + (worst.arms().size() == 2 ? "armGap" : "frameGap"))
-                .witness(new Witness(worst.gap().first(), worst.gap().second(), gap));
+                .witness(new Witness(worst.gap().first(), worst.gap().second(), gap)
+                        .folded(stance.name(), 1 + steps.indexOf(worst.step())));
         String where = worst.label()
                 + (worst.step().onTheRoad()
                         ? " on the road"
@@ -264,7 +270,8 @@ public final class TransportClears implements Rule {
                 .term("to the right as far as " + right.label(), Micrometres.toMetres(-y0), Dimension.LENGTH)
                 .term("to the left as far as " + left.label(), Micrometres.toMetres(y1), Dimension.LENGTH)
                 .field("policy:transportWidth")
-                .witness(new Witness(from, new Point3(from.x(), y1, from.z()), text));
+                .witness(new Witness(from, new Point3(from.x(), y1, from.z()), text)
+                        .folded(stance.name(), road(stance)));
         String between = text + " wide, from " + right.label() + " to " + left.label();
         if (Micrometres.toMetres(width) <= limit) {
             return finding.decide("On the road the carriage is " + between + ", where " + Dimension.LENGTH.text(limit)
@@ -302,7 +309,8 @@ public final class TransportClears implements Rule {
                 .comparison(Comparison.atMost(height, limit, Dimension.LENGTH))
                 .term("up to the top of " + top.label(), height, Dimension.LENGTH)
                 .field("policy:transportHeight")
-                .witness(new Witness(at, new Point3(at.x(), at.y(), 0), Dimension.LENGTH.text(height)));
+                .witness(new Witness(at, new Point3(at.x(), at.y(), 0), Dimension.LENGTH.text(height))
+                        .folded(stance.name(), road(stance)));
         if (height > limit) {
             latch(stance, top.arm().stream()).ifPresent(finding::propose);
         }
@@ -343,10 +351,10 @@ public final class TransportClears implements Rule {
                                 Rounding.up(limit.value()))));
             }
         }
-        return all.stream().min(Comparator.comparingLong(Over::margin)).map(worst -> ground(stance, worst, all));
+        return all.stream().min(Comparator.comparingLong(Over::margin)).map(worst -> ground(stance, steps, worst, all));
     }
 
-    private static Finding ground(Stance stance, Over worst, List<Over> all) {
+    private static Finding ground(Stance stance, List<FoldStep> steps, Over worst, List<Over> all) {
         double clear = Micrometres.toMetres(worst.clear());
         double needed = Micrometres.toMetres(worst.needed());
         Box low = worst.lowest();
@@ -363,9 +371,10 @@ public final class TransportClears implements Rule {
                 .term("travel of the suspension", Micrometres.toMetres(worst.travel()), Dimension.LENGTH)
                 .field(road ? "policy:transportGroundGap" : "policy:groundGap")
                 .witness(new Witness(
-                        at,
-                        new Point3(at.x(), at.y(), Math.min(at.z(), worst.motion() + worst.travel())),
-                        Dimension.LENGTH.text(clear)));
+                                at,
+                                new Point3(at.x(), at.y(), Math.min(at.z(), worst.motion() + worst.travel())),
+                                Dimension.LENGTH.text(clear))
+                        .folded(stance.name(), 1 + steps.indexOf(worst.step())));
         String where = road ? "On the road" : "In the step \"" + worst.step().name() + "\"";
         List<Over> failing = all.stream().filter(o -> o.margin() < 0).toList();
         latch(stance, failing.stream().map(Over::arm)).ifPresent(finding::propose);

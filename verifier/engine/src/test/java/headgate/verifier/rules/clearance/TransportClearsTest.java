@@ -11,6 +11,7 @@ import headgate.verifier.check.Cases;
 import headgate.verifier.check.Edit;
 import headgate.verifier.check.Finding;
 import headgate.verifier.check.Outcome;
+import headgate.verifier.check.Witness;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -75,6 +76,8 @@ class TransportClearsTest {
                         "arm a1 with head test-head 1.0.0 and arm a3 with head test-head 1.0.0 in the step \"shift a3\"");
         assertThat(finding.comparison().orElseThrow().measured().value()).isEqualTo(0.037999);
         assertThat(finding.terms()).extracting(t -> t.name()).contains("backlash of arm a1", "backlash of arm a3");
+        assertThat(finding.witness().orElseThrow().fold()).contains(new Witness.Fold("road", 1));
+        assertThat(check(stance).get(WIDTH).witness().orElseThrow().fold()).contains(new Witness.Fold("road", 2));
     }
 
     @Test
