@@ -137,8 +137,7 @@ public record PlotSummary(Wanted wanted, List<Group> groups) {
 
     private static Cell cell(List<ReplayOutcome> outcomes, boolean madeUp, Wanted wanted) {
         Bounds bounds = madeUp && outcomes.size() > 1
-                ? Bounds.ofSeeds(
-                        outcomes.stream().mapToDouble(ReplayOutcome::coverage).toArray(), wanted.confidence())
+                ? Bounds.ofSeeds(outcomes.stream().map(ReplayOutcome::all).toList(), wanted.confidence())
                 : ofBlocks(outcomes, wanted.confidence());
         Map<Miss, Long> missed = new EnumMap<>(Miss.class);
         outcomes.forEach(o -> o.missed().forEach((why, count) -> missed.merge(why, count, Long::sum)));
@@ -146,7 +145,7 @@ public record PlotSummary(Wanted wanted, List<Group> groups) {
         return new Cell(
                 outcomes.get(0).speed(),
                 bounds,
-                targets == 0 ? Standing.UNDECIDED : bounds.against(wanted.coverage()),
+                bounds.against(wanted.coverage()),
                 targets,
                 outcomes.stream().mapToLong(ReplayOutcome::successful).sum(),
                 missed,
@@ -158,10 +157,10 @@ public record PlotSummary(Wanted wanted, List<Group> groups) {
     private static Bounds ofBlocks(List<ReplayOutcome> outcomes, double confidence) {
         List<ReplayOutcome.Block> blocks =
                 outcomes.stream().flatMap(o -> o.blocks().stream()).toList();
-        if (blocks.isEmpty()) {
-            return new Bounds(1, 0, 1, "nothing to be treated");
-        }
         Bounds bounds = Bounds.ofBlocks(blocks, confidence, 1);
+        if (bounds.equals(Bounds.NO_PLANTS)) {
+            return bounds;
+        }
         String plots = outcomes.size() == 1 ? "one plot" : outcomes.size() + " plots";
         return new Bounds(
                 bounds.mean(),

@@ -81,12 +81,17 @@ public record ReplayOutcome(
             double worstError) {}
 
     /**
-     * A metre of travel.
+     * Plants of a metre of travel, or of another part of a stand.
      *
      * @param targets plants that should have been treated in it
      * @param successful how many of them were
      */
     public record Block(long targets, long successful) {}
+
+    /** {@return what should have been treated, and what was, as one block} */
+    public Block all() {
+        return new Block(targets, successful);
+    }
 
     /**
      * How many were missed for a reason.

@@ -130,9 +130,9 @@ public final class Trial {
                             plan.confidence(),
                             subject.setting().seed()));
         }
-        double[] coverage =
-                open.outcomes.stream().mapToDouble(ReplayOutcome::coverage).toArray();
-        return cell(open, Bounds.ofSeeds(coverage, plan.confidence()));
+        return cell(
+                open,
+                Bounds.ofSeeds(open.outcomes.stream().map(ReplayOutcome::all).toList(), plan.confidence()));
     }
 
     private Cell cell(Open open, Bounds bounds) {

@@ -69,17 +69,15 @@ record Treated(List<Cell> cells) {
                 work);
         List<Cell> cells = new ArrayList<>();
         for (int s = 0; s < speeds.size(); s++) {
-            double[] coverage = new double[SEEDS];
-            long all = 0;
-            for (int plot = 0; plot < SEEDS; plot++) {
-                List<ReplayOutcome> outcomes = outcomes(plots.get(plot), s);
+            List<ReplayOutcome.Block> seeds = new ArrayList<>();
+            for (List<PlotResult> passes : plots) {
+                List<ReplayOutcome> outcomes = outcomes(passes, s);
                 long successful =
                         outcomes.stream().mapToLong(ReplayOutcome::successful).sum();
-                long targets = targets(outcomes);
-                coverage[plot] = (double) successful / targets;
-                all += targets;
+                seeds.add(new ReplayOutcome.Block(targets(outcomes), successful));
             }
-            cells.add(new Cell(speeds.get(s), all, Bounds.ofSeeds(coverage, CONFIDENCE)));
+            long all = seeds.stream().mapToLong(ReplayOutcome.Block::targets).sum();
+            cells.add(new Cell(speeds.get(s), all, Bounds.ofSeeds(seeds, CONFIDENCE)));
         }
         return new Treated(cells);
     }

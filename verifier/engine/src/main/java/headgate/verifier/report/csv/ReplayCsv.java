@@ -40,7 +40,7 @@ public final class ReplayCsv {
                         o.allowed(),
                         o.reached(),
                         o.successful(),
-                        number(o.coverage()),
+                        o.targets() == 0 ? "" : number(o.coverage()),
                         o.falseActions(),
                         o.beside(),
                         o.crop().plants(),

@@ -133,7 +133,13 @@ public final class ReplayPage {
             for (PlotSummary.Cell cell : group.cells()) {
                 page.open("td", "class", "number " + shape(cell.standing()).style());
                 shape(cell.standing()).draw(page);
-                page.text(" " + Dimension.SHARE.text(cell.coverage().mean())).close();
+                page.text(
+                                cell.targets() == 0
+                                        ? " no plants"
+                                        : " "
+                                                + Dimension.SHARE.text(
+                                                        cell.coverage().mean()))
+                        .close();
             }
             page.leaf("td", group.best().map(Dimension.SPEED::text).orElse("none"), "class", "number")
                     .close();

@@ -160,7 +160,11 @@ public final class ReplayJson {
             json.writeStartObject();
             number("speed", cell.speed());
             json.writeStringField("standing", word(cell.standing()));
-            number("coverage", cell.coverage().mean());
+            number(
+                    "coverage",
+                    cell.targets() == 0
+                            ? Optional.empty()
+                            : Optional.of(cell.coverage().mean()));
             number("coverageAtLeast", cell.coverage().lower());
             number("coverageAtMost", cell.coverage().upper());
             json.writeStringField("from", cell.coverage().of());
@@ -206,7 +210,7 @@ public final class ReplayJson {
         json.writeNumberField("allowed", outcome.allowed());
         json.writeNumberField("reached", outcome.reached());
         json.writeNumberField("successful", outcome.successful());
-        number("coverage", outcome.coverage());
+        number("coverage", outcome.targets() == 0 ? Optional.empty() : Optional.of(outcome.coverage()));
         json.writeNumberField("alongside", outcome.alongside());
         json.writeNumberField("falseActions", outcome.falseActions());
         json.writeNumberField("outsideOfTheGround", outcome.beside());

@@ -32,7 +32,9 @@ public final class ReplayText {
             for (PlotSummary.Cell cell : group.cells()) {
                 text.append(line(
                         Dimension.SPEED.text(cell.speed()),
-                        Dimension.SHARE.text(cell.coverage().mean()),
+                        cell.targets() == 0
+                                ? "no plants"
+                                : Dimension.SHARE.text(cell.coverage().mean()),
                         Dimension.SHARE.text(cell.coverage().lower()),
                         Dimension.SHARE.text(cell.coverage().upper()),
                         cell.standing().name().toLowerCase(Locale.ROOT),
@@ -53,7 +55,7 @@ public final class ReplayText {
         return ReplayReport.reasons(cell).stream()
                 .findFirst()
                 .map(ReplayText::reason)
-                .orElse("none missed");
+                .orElse(cell.targets() == 0 ? "" : "none missed");
     }
 
     private static String reason(Map.Entry<String, Long> reason) {

@@ -42,7 +42,8 @@ public final class CoversTheStand implements Rule {
                     + " missed plant has one reason. Crop loss is held to the plan's limit, or else the policy's. Stands made up from seeds: pass if the one-sided lower bound over seeds"
                     + " reaches what is wanted, fail if the upper bound does not, else more seeds up to a cap. One recorded"
                     + " plot: its metres of travel are drawn anew.",
-            "First principles; bounds by Student's law, or by the bootstrap of Efron, Annals of Statistics 7 (1979) 1-26",
+            "First principles; bounds by Student's law, or by the bootstrap of Efron, Annals of Statistics 7 (1979) 1-26, and never"
+                    + " nearer than Clopper and Pearson, Biometrika 26 (1934) 404-413, for as many plants",
             Severity.ERROR,
             "0.1.0",
             List.of("behaviour.total", "plan.operation", "plan.work-range", "rows.every-lane-has-an-arm"));

@@ -80,7 +80,8 @@ class CoversTheStandTest {
         Finding finding = only(weeding(0.2, 0.15, 400));
 
         assertThat(finding.outcome()).isEqualTo(Outcome.FAIL);
-        assertThat(finding.comparison().orElseThrow().measured().value()).isEqualTo(0.5, within(0.03));
+        // 200 of 400 leave at most 0.5 + 1.645 x 0.025 = 0.541 sure, and a little more since plants are whole.
+        assertThat(finding.comparison().orElseThrow().measured().value()).isEqualTo(0.543, within(0.003));
         assertThat(finding.message()).contains("most for this reason: arm busy");
     }
 
