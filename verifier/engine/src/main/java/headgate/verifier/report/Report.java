@@ -2,6 +2,7 @@ package headgate.verifier.report;
 
 import headgate.verifier.judge.Limit;
 import headgate.verifier.judge.Verdict;
+import headgate.verifier.report.drawing.Folding;
 import headgate.verifier.report.drawing.Scene;
 import java.util.List;
 import java.util.Optional;
@@ -28,6 +29,8 @@ import java.util.stream.Stream;
  * @param edition which program made it
  * @param faults ids of rules that broke; if there is one, the verdict does not count
  * @param scene what there is to see: arms at work over their lanes, with the tightest place
+ * @param foldings what there is to see of the stances for transport
+ * @param marked the findings that pictures mark, by number; the tightest place is the first
  */
 public record Report(
         String title,
@@ -46,7 +49,9 @@ public record Report(
         List<Subject> subjects,
         Edition edition,
         List<String> faults,
-        Scene scene) {
+        Scene scene,
+        List<Folding> foldings,
+        List<Marked> marked) {
 
     /** Copies the lists. */
     public Report {
@@ -59,6 +64,8 @@ public record Report(
         cautions = List.copyOf(cautions);
         subjects = List.copyOf(subjects);
         faults = List.copyOf(faults);
+        foldings = List.copyOf(foldings);
+        marked = List.copyOf(marked);
     }
 
     /** {@return every finding, in the order of the sections} */

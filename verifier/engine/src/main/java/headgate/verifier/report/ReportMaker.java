@@ -13,6 +13,7 @@ import headgate.verifier.interlock.Interlocks;
 import headgate.verifier.judge.Judgement;
 import headgate.verifier.judge.Limit;
 import headgate.verifier.judge.RuleFault;
+import headgate.verifier.report.drawing.FoldingMaker;
 import headgate.verifier.report.drawing.SceneMaker;
 import headgate.verifier.setup.PairGaps;
 import java.util.ArrayList;
@@ -57,7 +58,8 @@ public final class ReportMaker {
 
     private Report make(Edition edition, List<Subject> transcripts, List<String> notes) {
         List<Section> sections = Sections.of(entries);
-        Optional<Tightest> tightest = Tightest.of(entries);
+        Places places = Places.of(entries);
+        Optional<Tightest> tightest = places.tightest();
         return new Report(
                 title(),
                 judgement.verdict(),
@@ -80,7 +82,9 @@ public final class ReportMaker {
                 subjects(transcripts),
                 edition,
                 judgement.faults().stream().map(RuleFault::ruleId).distinct().toList(),
-                SceneMaker.of(subject, judgement.setup(), tightest.map(Tightest::mark), Plain::line));
+                SceneMaker.of(subject, judgement.setup(), tightest.map(Tightest::mark), places.atWork(), Plain::line),
+                FoldingMaker.of(subject, places::folded, Plain::line),
+                places.marked());
     }
 
     private static Limit limit(Limit limit) {

@@ -24,20 +24,23 @@ public record Tightest(String ruleId, Outcome outcome, String subject, Compariso
      * The first of those with the least margin, on a carriage that is set for work: the order of the rule book decides
      * between equals. A folded carriage has pictures of its own.
      */
-    static Optional<Tightest> of(List<Entry> entries) {
+    static Optional<Entry> among(List<Entry> entries) {
         return entries.stream()
                 .filter(e -> e.witness().filter(w -> w.fold().isEmpty()).isPresent())
                 .filter(e -> e.comparison()
                         .filter(c -> c.measured().dimension() == Dimension.LENGTH && !Double.isNaN(c.margin()))
                         .isPresent())
                 .min(Comparator.comparingDouble(
-                        e -> e.comparison().orElseThrow().margin()))
-                .map(e -> new Tightest(
-                        e.rule().id(),
-                        e.outcome(),
-                        e.subject(),
-                        e.comparison().orElseThrow(),
-                        e.witness().orElseThrow()));
+                        e -> e.comparison().orElseThrow().margin()));
+    }
+
+    static Tightest of(Entry entry) {
+        return new Tightest(
+                entry.rule().id(),
+                entry.outcome(),
+                entry.subject(),
+                entry.comparison().orElseThrow(),
+                entry.witness().orElseThrow());
     }
 
     /** {@return where and how tight, as a sentence without full stop} */

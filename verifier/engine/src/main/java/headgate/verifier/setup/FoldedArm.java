@@ -22,6 +22,7 @@ import java.util.Optional;
  *     whatever it can fill in any posture, since nothing holds what moves; at its work place, while the carriage stands, it
  *     is held ready or stowed. A pose that turns about x or y makes each convex prism the box about it first, an outer bound.
  *     A column goes along with its mount over the ground, unturned
+ * @param head what of that its head fills, its arm's own material left out
  * @param allowance how far it may be from there
  */
 public record FoldedArm(
@@ -30,6 +31,7 @@ public record FoldedArm(
         Optional<Stance.Pose> pose,
         Point3 mount,
         Occupied space,
+        Occupied head,
         ArmAllowance allowance) {
 
     static FoldedArm of(
@@ -47,23 +49,33 @@ public record FoldedArm(
                 .orElse(Occupied.NOTHING);
         double k = subject.policy().value().coverageFactor().value();
         ArmAllowance allowance = ArmAllowance.of(arm, sheet, k);
+        Occupied facing = turned ? head.turned() : head;
         if (pose.isEmpty()) {
             Interval top = StationSpace.topHeights(arm);
             Occupied space = StationSpace.placed(arm, head, turned, work, top);
-            return new FoldedArm(arm, station, pose, new Point3(work.x(), work.y(), top.least()), space, allowance);
+            Occupied alone = LiftSweep.over(arm, facing.shifted(new Point3(work.x(), work.y(), 0)), top);
+            Point3 mount = new Point3(work.x(), work.y(), top.least());
+            return new FoldedArm(arm, station, pose, mount, space, alone, allowance);
         }
         Point3 mount = pose.get().mount();
-        Occupied own = (turned ? head.turned() : head).and(Occupied.of(arm.body()));
-        for (Stance.Turn turn : pose.get().turns()) {
-            own = switch (turn.axis()) {
-                case X -> own.tippedAboutX(turn.quarters());
-                case Y -> own.tippedAboutY(turn.quarters());
-                case Z -> own.quarterTurned(turn.quarters());
-            };
-        }
         long beam = subject.carriage().value().beam(arm.beam()).orElseThrow().x();
         Occupied column = Occupied.of(arm.column()).shifted(new Point3(mount.x() - beam, mount.y(), 0));
-        return new FoldedArm(arm, station, pose, mount, own.shifted(mount).and(column), allowance);
+        Occupied alone = laid(facing, pose.get());
+        Occupied space = alone.and(laid(Occupied.of(arm.body()), pose.get())).and(column);
+        return new FoldedArm(arm, station, pose, mount, space, alone, allowance);
+    }
+
+    /** What goes with the mount, turned and put where the mount is. */
+    private static Occupied laid(Occupied own, Stance.Pose pose) {
+        Occupied turned = own;
+        for (Stance.Turn turn : pose.turns()) {
+            turned = switch (turn.axis()) {
+                case X -> turned.tippedAboutX(turn.quarters());
+                case Y -> turned.tippedAboutY(turn.quarters());
+                case Z -> turned.quarterTurned(turn.quarters());
+            };
+        }
+        return turned.shifted(pose.mount());
     }
 
     /** {@return true if a head on it has moving parts that nothing holds} */

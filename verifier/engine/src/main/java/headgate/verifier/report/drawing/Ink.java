@@ -29,6 +29,16 @@ enum Ink {
     BAND("band to be treated", "#f1e6cf", "#9a7f4e", 0.8, "1 3"),
     /** How far the ground moves. */
     GROUND("ground, highest and lowest", "#e6d8c3", "#6b4d2c", 1.2, ""),
+    /** The mount's heights at work. */
+    HEIGHTS("mount, from its lowest to its highest at work", "none", "#1d2528", 2, ""),
+    /** What of a head may be where its moving part is not held. */
+    LOOSE("head that nothing holds: wherever it can be", "stripes", "#173f5a", 1, ""),
+    /** The head as it is carried. */
+    CARRIED("head, held as it is carried", "#6d97b5", "#173f5a", 1.6, ""),
+    /** What may not be passed. */
+    LIMIT("limit of width, of height, or over the ground", "none", "#6b2d00", 2, "12 4 2 4"),
+    /** How a mount came to where it is. */
+    WAY("way of a mount since the step before", "none", "#1d2528", 1.6, ""),
     /** The tightest place, where it is too tight. */
     GAP("tightest place", "none", "#a3122f", 3, ""),
     /** The tightest place, where it is wide enough. */
@@ -53,7 +63,12 @@ enum Ink {
 
     /** How a tightest place is drawn. */
     static Ink of(Scene.GapMark gap) {
-        return gap.holds() ? GAP_HOLDS : GAP;
+        return of(gap.holds());
+    }
+
+    /** How something measured is drawn. */
+    static Ink of(boolean holds) {
+        return holds ? GAP_HOLDS : GAP;
     }
 
     /** What it stands for, in a legend. */

@@ -52,7 +52,7 @@ final class Inset {
         lines(svg, seen, canvas, gap);
         key(svg, 20, Ink.of(gap), "none", "gap " + gap.measured());
         key(svg, 44, Ink.of(gap), "5 4", "must be " + gap.limit());
-        View.scaleBar(svg, canvas, LEFT + 2, canvas.bottom() + 24);
+        Axes.scaleBar(svg, canvas, LEFT + 2, canvas.bottom() + 24);
         double times = canvas.scale() / View.canvas(scene, seen).scale();
         Label.draw(
                 svg,

@@ -5,31 +5,22 @@ import headgate.api.shape.Point3;
 import headgate.api.shape.Prism;
 import headgate.verifier.report.markup.Markup;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/**
- * What is drawn inside a plot, from the ground up. A shape is defined once and placed as often as it occurs. Parts of one
- * shape overlap: their lines are drawn first and their fillings over them, so that only the silhouette keeps a line.
- */
+/** What is drawn inside a plot, from the ground up. */
 final class Layers {
 
     /** More plants than this in a row are drawn as a strip. */
     private static final int MOST_PLANTS = 80;
 
-    /** A shape put somewhere. */
-    private record Placed(String shape, String x, String y) {}
-
     private final Scene scene;
     private final Projection seen;
     private final Canvas canvas;
     private final String id;
-    private final Map<List<Prism>, String> shapes = new HashMap<>();
-    private final Markup shapeDefinitions = new Markup();
+    private final Solids solids;
     private final Markup drawn = new Markup();
 
     private Layers(Scene scene, Projection seen, Canvas canvas, String id) {
@@ -37,6 +28,7 @@ final class Layers {
         this.seen = seen;
         this.canvas = canvas;
         this.id = id;
+        this.solids = new Solids(seen, canvas, id);
     }
 
     /** Draws the scene into an SVG whose definitions are still to be written. */
@@ -53,7 +45,7 @@ final class Layers {
         svg.open("clipPath", "id", id + "-plot");
         layers.plot(svg, "fill", "none");
         svg.close().line();
-        svg.add(layers.shapeDefinitions).close().line();
+        svg.add(layers.solids.definitions()).close().line();
         svg.open("g", "clip-path", "url(#" + id + "-plot)").line();
         svg.add(layers.drawn).close().line();
         layers.plot(svg, "fill", "none", "stroke", "#5c666b", "stroke-width", "1");
@@ -213,7 +205,7 @@ final class Layers {
         for (Scene.Part part : scene.frame()) {
             // From the side a frame stands before everything: only a shade of it is shown.
             drawn.open("g", "opacity", seen == Projection.SIDE ? "0.3" : "1").leaf("title", part.name());
-            solid(shape(part.prisms()), Point3.ORIGIN, Ink.FRAME);
+            solids.draw(drawn, part.prisms(), Point3.ORIGIN, Ink.FRAME);
             drawn.close().line();
         }
     }
@@ -246,18 +238,18 @@ final class Layers {
 
     private void heads() {
         lifted();
-        Set<Placed> swept = new LinkedHashSet<>();
-        Set<Placed> fixed = new LinkedHashSet<>();
-        Set<Placed> arms = new LinkedHashSet<>();
+        Set<Solids.Placed> swept = new LinkedHashSet<>();
+        Set<Solids.Placed> fixed = new LinkedHashSet<>();
+        Set<Solids.Placed> arms = new LinkedHashSet<>();
         for (Scene.Worker worker : scene.workers()) {
-            swept.add(place(shape(worker.shape().moving()), worker.work()));
-            fixed.add(place(shape(worker.shape().fixed()), worker.work()));
-            arms.add(place(shape(worker.arm()), worker.work()));
-            arms.add(place(shape(worker.column()), besideRail(worker)));
+            swept.add(solids.place(worker.shape().moving(), worker.work()));
+            fixed.add(solids.place(worker.shape().fixed(), worker.work()));
+            arms.add(solids.place(worker.arm(), worker.work()));
+            arms.add(solids.place(worker.column(), besideRail(worker)));
         }
-        swept.forEach(p -> solid(p, Ink.SWEPT));
-        arms.forEach(p -> solid(p, Ink.ARM));
-        fixed.forEach(p -> solid(p, Ink.HEAD));
+        swept.forEach(p -> solids.draw(drawn, p, Ink.SWEPT));
+        arms.forEach(p -> solids.draw(drawn, p, Ink.ARM));
+        fixed.forEach(p -> solids.draw(drawn, p, Ink.HEAD));
         Set<String> reaches = new LinkedHashSet<>();
         for (Scene.Worker worker : scene.workers()) {
             reaches.add(reach(worker));
@@ -266,6 +258,22 @@ final class Layers {
             String[] look = look(Ink.REACH);
             drawn.open("g", look).empty("path", "d", path).close().line();
         }
+        if (seen != Projection.ABOVE) {
+            scene.workers().stream()
+                    .map(this::heights)
+                    .distinct()
+                    .forEach(bar -> Mark.bar(drawn, bar.x, bar.top, bar.bottom));
+        }
+    }
+
+    /** An upright bar, pixels. */
+    private record Bar(double x, double top, double bottom) {}
+
+    private Bar heights(Scene.Worker worker) {
+        return new Bar(
+                canvas.x(seen.of(worker.work()).right()),
+                canvas.y(worker.heights().most()),
+                canvas.y(worker.heights().least()));
     }
 
     /** Where the frame of a column lies: it goes along with the side shift only. */
@@ -284,13 +292,14 @@ final class Layers {
 
     /** Only the outer half of the line is let through, so that stowed heads show as silhouettes over what is behind. */
     private void lifted() {
-        Set<Placed> all = scene.workers().stream()
-                .map(w -> place(shape(w.shape().stowed()), w.lifted()))
+        Set<Solids.Placed> all = scene.workers().stream()
+                .map(w -> solids.place(w.shape().stowed(), w.lifted()))
                 .collect(Collectors.toCollection(LinkedHashSet::new));
         if (all.isEmpty()) {
             return;
         }
-        shapeDefinitions.open(
+        Markup definitions = solids.definitions();
+        definitions.open(
                 "mask",
                 "id",
                 id + "-outside",
@@ -304,9 +313,9 @@ final class Layers {
                 Canvas.px(canvas.width()),
                 "height",
                 Canvas.px(canvas.height()));
-        plot(shapeDefinitions, "fill", "#fff");
-        all.forEach(p -> use(shapeDefinitions, p, "fill", "#000"));
-        shapeDefinitions.close().line();
+        plot(definitions, "fill", "#fff");
+        all.forEach(p -> Solids.use(definitions, p, "fill", "#000"));
+        definitions.close().line();
         drawn.open(
                 "g",
                 "mask",
@@ -319,56 +328,8 @@ final class Layers {
                 Ink.LIFTED.width(),
                 "stroke-dasharray",
                 Ink.LIFTED.dash());
-        all.forEach(p -> use(drawn, p));
+        all.forEach(p -> Solids.use(drawn, p));
         drawn.close().line();
-    }
-
-    private Placed place(String shape, Point3 at) {
-        Flat flat = seen.of(at);
-        return new Placed(shape, Canvas.px(canvas.x(flat.right())), Canvas.px(canvas.y(flat.up())));
-    }
-
-    private void solid(String shape, Point3 at, Ink ink) {
-        solid(place(shape, at), ink);
-    }
-
-    private void solid(Placed placed, Ink ink) {
-        // The line is centred on the edge: twice the width, of which the filling hides the inner half.
-        use(drawn, placed, "fill", "none", "stroke", ink.stroke(), "stroke-width", ink.width(2));
-        use(drawn, placed, "fill", ink.fill(id));
-        drawn.line();
-    }
-
-    private static void use(Markup into, Placed placed, String... look) {
-        if (placed.shape().isEmpty()) {
-            return;
-        }
-        String[] all = new String[6 + look.length];
-        String[] place = {"href", "#" + placed.shape(), "x", placed.x(), "y", placed.y()};
-        System.arraycopy(place, 0, all, 0, 6);
-        System.arraycopy(look, 0, all, 6, look.length);
-        into.empty("use", all);
-    }
-
-    /** The id of a shape, defined when it is first asked for; empty if there is nothing to see. */
-    private String shape(List<Prism> prisms) {
-        if (prisms.isEmpty()) {
-            return "";
-        }
-        String known = shapes.get(prisms);
-        if (known != null) {
-            return known;
-        }
-        String name = id + "-s" + shapes.size();
-        List<String> parts = new ArrayList<>();
-        for (Prism prism : prisms) {
-            parts.add(canvas.path(seen.ring(prism)));
-        }
-        shapeDefinitions
-                .empty("path", "id", name, "d", parts.stream().distinct().collect(Collectors.joining()))
-                .line();
-        shapes.put(prisms, name);
-        return name;
     }
 
     /** What of the scene is seen, as intervals across and upwards. */
@@ -392,6 +353,10 @@ final class Layers {
             shifted(all, seen, worker.arm(), worker.work());
             shifted(all, seen, worker.column(), besideRail(worker));
             shifted(all, seen, worker.shape().stowed(), worker.lifted());
+        }
+        for (Spot spot : scene.spots()) {
+            all.add(seen.of(spot.from()));
+            all.add(seen.of(spot.to()));
         }
         scene.gap().ifPresent(g -> {
             all.add(seen.of(g.from()));

@@ -1,5 +1,6 @@
 package headgate.verifier.report.drawing;
 
+import headgate.api.shape.Point3;
 import headgate.verifier.report.markup.Markup;
 
 /** Draws the tightest place: a line with a bar at each end, or a ring where two things touch. */
@@ -12,22 +13,38 @@ final class Mark {
 
     /** Whether a projection shows the gap at half its true length or more; a gap of nothing shows everywhere. */
     static boolean shows(Projection seen, Scene.GapMark gap) {
-        double length = length(gap);
-        return length == 0 || seen.of(gap.from()).distance(seen.of(gap.to())) >= length / 2;
+        return shows(seen, gap.from(), gap.to());
+    }
+
+    /** Whether a projection shows what lies between two points at half its true length or more. */
+    static boolean shows(Projection seen, Point3 from, Point3 to) {
+        double length = length(from, to);
+        return length == 0 || seen.of(from).distance(seen.of(to)) >= length / 2;
     }
 
     /** The true length, micrometres. */
     static double length(Scene.GapMark gap) {
-        double dx = (double) gap.to().x() - gap.from().x();
-        double dy = (double) gap.to().y() - gap.from().y();
-        double dz = (double) gap.to().z() - gap.from().z();
+        return length(gap.from(), gap.to());
+    }
+
+    private static double length(Point3 a, Point3 b) {
+        double dx = (double) b.x() - a.x();
+        double dy = (double) b.y() - a.y();
+        double dz = (double) b.z() - a.z();
         return Math.sqrt(dx * dx + dy * dy + dz * dz);
     }
 
     static void draw(Markup svg, Projection seen, Canvas canvas, Scene.GapMark gap) {
-        Ink ink = Ink.of(gap);
-        Flat from = seen.of(gap.from());
-        Flat to = seen.of(gap.to());
+        draw(
+                svg,
+                canvas,
+                seen.of(gap.from()),
+                seen.of(gap.to()),
+                Ink.of(gap),
+                Ink.of(gap).width());
+    }
+
+    static void draw(Markup svg, Canvas canvas, Flat from, Flat to, Ink ink, String width) {
         double x1 = canvas.x(from.right());
         double y1 = canvas.y(from.up());
         double x2 = canvas.x(to.right());
@@ -36,7 +53,7 @@ final class Mark {
         if (length < SHORTEST) {
             ring(svg, (x1 + x2) / 2, (y1 + y2) / 2, ink);
         } else {
-            line(svg, x1, y1, x2, y2, "none", ink.width(), ink);
+            line(svg, x1, y1, x2, y2, "none", width, ink);
             if (length < 4 * SHORTEST) {
                 ring(svg, (x1 + x2) / 2, (y1 + y2) / 2, ink);
             }
@@ -65,6 +82,40 @@ final class Mark {
                 "fill",
                 "none");
         svg.empty("path", "d", bars, "stroke", ink.stroke(), "stroke-width", width, "fill", "none")
+                .line();
+    }
+
+    /** An upright bar with feet, such as an interval of heights. */
+    static void bar(Markup svg, double x, double top, double bottom) {
+        String path =
+                "M" + at(x - 4, top) + "h8M" + at(x, top) + "V" + Canvas.px(bottom) + "M" + at(x - 4, bottom) + "h8";
+        svg.empty("path", "d", path, "stroke", "#fff", "stroke-width", "5", "fill", "none");
+        svg.empty(
+                        "path",
+                        "d",
+                        path,
+                        "stroke",
+                        Ink.HEIGHTS.stroke(),
+                        "stroke-width",
+                        Ink.HEIGHTS.width(),
+                        "fill",
+                        "none")
+                .line();
+    }
+
+    /** A line from where something was, a dot, to where it is, a head; nothing if that can hardly be seen. */
+    static void arrow(Markup svg, double x1, double y1, double x2, double y2) {
+        double length = Math.hypot(x2 - x1, y2 - y1);
+        if (length < 4 * SHORTEST) {
+            return;
+        }
+        double dx = (x2 - x1) / length;
+        double dy = (y2 - y1) / length;
+        String path = "M" + at(x1, y1) + "L" + at(x2, y2) + "M" + at(x2 - 7 * dx - 4 * dy, y2 - 7 * dy + 4 * dx) + "L"
+                + at(x2, y2) + "L" + at(x2 - 7 * dx + 4 * dy, y2 - 7 * dy - 4 * dx);
+        svg.empty("path", "d", path, "stroke", "#fff", "stroke-width", "4.5", "fill", "none");
+        svg.empty("path", "d", path, "stroke", Ink.WAY.stroke(), "stroke-width", Ink.WAY.width(), "fill", "none");
+        svg.empty("circle", "cx", Canvas.px(x1), "cy", Canvas.px(y1), "r", "2.5", "fill", Ink.WAY.stroke())
                 .line();
     }
 

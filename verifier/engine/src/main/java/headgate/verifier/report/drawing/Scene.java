@@ -16,10 +16,17 @@ import java.util.Optional;
  * @param beams the beams
  * @param frame parts of the frame
  * @param workers arms at work; empty if not every lane can have an arm
- * @param gap the tightest place, if there is one that can be shown
+ * @param gap the tightest place, if there is one that can be shown; it has number 1
+ * @param spots other places that findings measured, numbered from 2
  */
 public record Scene(
-        List<Row> rows, Crop crop, List<Beam> beams, List<Part> frame, List<Worker> workers, Optional<GapMark> gap) {
+        List<Row> rows,
+        Crop crop,
+        List<Beam> beams,
+        List<Part> frame,
+        List<Worker> workers,
+        Optional<GapMark> gap,
+        List<Spot> spots) {
 
     /** Copies the lists. */
     public Scene {
@@ -27,6 +34,7 @@ public record Scene(
         beams = List.copyOf(beams);
         frame = List.copyOf(frame);
         workers = List.copyOf(workers);
+        spots = List.copyOf(spots);
     }
 
     /**
@@ -86,13 +94,20 @@ public record Scene(
      *
      * @param name arm, lane and head in words
      * @param work where its mount is drawn at work
+     * @param heights from the lowest to the highest place of its mount at work
      * @param lifted where its mount is at the top of the lift
      * @param shape the head that it carries
      * @param arm the arm's own material, placed for a mount at the origin
      * @param column the arm's own material that does not move with the lift, placed for a mount at y = 0
      */
     public record Worker(
-            String name, Point3 work, Point3 lifted, HeadShape shape, List<Prism> arm, List<Prism> column) {
+            String name,
+            Point3 work,
+            Interval heights,
+            Point3 lifted,
+            HeadShape shape,
+            List<Prism> arm,
+            List<Prism> column) {
 
         /** Copies the lists. */
         public Worker {

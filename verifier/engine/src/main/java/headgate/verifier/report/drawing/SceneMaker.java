@@ -46,14 +46,16 @@ public final class SceneMaker {
      * @param subject the case
      * @param setup its set-up
      * @param gap the tightest place, if there is one
+     * @param spots other places that findings measured
      * @param clean makes names that others wrote fit to be shown
      * @return the scene
      */
-    public static Scene of(Case subject, Setup setup, Optional<Scene.GapMark> gap, UnaryOperator<String> clean) {
-        return new SceneMaker(clean).make(subject, setup, gap);
+    public static Scene of(
+            Case subject, Setup setup, Optional<Scene.GapMark> gap, List<Spot> spots, UnaryOperator<String> clean) {
+        return new SceneMaker(clean).make(subject, setup, gap, spots);
     }
 
-    private Scene make(Case subject, Setup setup, Optional<Scene.GapMark> gap) {
+    private Scene make(Case subject, Setup setup, Optional<Scene.GapMark> gap, List<Spot> spots) {
         Carriage carriage = subject.carriage().value();
         return new Scene(
                 setup.lanes().stream().map(l -> row(l, setup)).toList(),
@@ -63,7 +65,8 @@ public final class SceneMaker {
                         .map(p -> new Scene.Part(clean.apply(p.name()), few(Occupied.of(p.body()))))
                         .toList(),
                 setup.stations().stream().map(this::worker).toList(),
-                gap);
+                gap,
+                spots);
     }
 
     private Scene.Row row(Lane lane, Setup setup) {
@@ -105,6 +108,7 @@ public final class SceneMaker {
         return new Scene.Worker(
                 clean.apply(station.label() + ", " + station.head().label()),
                 new Point3(mount.x(), mount.y(), drawn),
+                heights,
                 new Point3(mount.x(), mount.y(), station.arm().lift().most()),
                 shapes.computeIfAbsent(new Fitted(station.sheet(), station.turned()), SceneMaker::shape),
                 few(Occupied.of(station.arm().body())),
@@ -134,7 +138,8 @@ public final class SceneMaker {
         return head.turned() ? volume.turned() : volume;
     }
 
-    private static List<Prism> few(Occupied volume) {
+    /** The prisms of a volume, or the box around them if they are too many to be seen. */
+    static List<Prism> few(Occupied volume) {
         List<Prism> prisms = volume.prisms();
         return prisms.size() <= MOST_PARTS
                 ? prisms

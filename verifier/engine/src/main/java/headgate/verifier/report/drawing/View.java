@@ -93,12 +93,12 @@ final class View {
         svg.leaf("desc", description(), "id", id + "-desc").line();
         Layers.draw(svg, scene, seen, canvas, id);
         topLabels();
-        ticks();
+        Axes.draw(svg, canvas, seen);
         if (seen == Projection.ABOVE) {
             beamLabels();
         }
-        travel();
-        scaleBar(svg, canvas, canvas.left(), canvas.bottom() + 48);
+        boolean over = canvas.headroom() > 0;
+        Numbers.draw(svg, seen, canvas, scene.spots(), over ? ROOM : 0, over ? 0 : ROOM);
         scene.gap().filter(g -> Mark.shows(seen, g)).ifPresent(this::gap);
         return svg.close();
     }
@@ -145,29 +145,6 @@ final class View {
         }
     }
 
-    private void ticks() {
-        StringBuilder marks = new StringBuilder();
-        long step = Scale.round(canvas.scale(), 64);
-        Interval across = canvas.right();
-        for (long at = -Math.floorDiv(-across.least(), step) * step; at <= across.most(); at += step) {
-            double x = canvas.x(at);
-            marks.append('M').append(Mark.at(x, canvas.bottom())).append("v5");
-            Label.draw(svg, x, canvas.bottom() + 19, "middle", Scale.metres(seen.carriageAcross(at)));
-        }
-        long rise = Scale.round(canvas.scale(), 34);
-        Interval up = canvas.up();
-        for (long at = -Math.floorDiv(-up.least(), rise) * rise; at <= up.most(); at += rise) {
-            double y = canvas.y(at);
-            marks.append('M').append(Mark.at(canvas.left(), y)).append("h-5");
-            Label.draw(svg, canvas.left() - 8, y + 5, "end", Scale.metres(at));
-        }
-        svg.empty("path", "d", marks.toString(), "stroke", "#5c666b", "fill", "none")
-                .line();
-        Label.draw(svg, canvas.left() - 8, canvas.top() - 24, "end", seen.upwards() + ", m");
-        String sense = seen == Projection.SIDE ? "forward" : "left is positive";
-        Label.draw(svg, canvas.end(), canvas.bottom() + 48, "end", seen.across() + ", m (" + sense + ")");
-    }
-
     private void beamLabels() {
         double last = Double.NEGATIVE_INFINITY;
         List<Scene.Beam> frontToRear = scene.beams().stream()
@@ -182,42 +159,12 @@ final class View {
         }
     }
 
-    private void travel() {
-        double x = canvas.end() + 8;
-        double y = canvas.top() - 24;
-        Label.draw(svg, x + 18, y, "start", seen == Projection.BEHIND ? "travel, away" : "travel");
-        String arrow =
-                switch (seen) {
-                    case ABOVE -> "M" + Mark.at(x + 6, y + 2) + "v-13m-5 5l5 -5l5 5";
-                    case SIDE -> "M" + Mark.at(x, y - 5) + "h13m-5 -5l5 5l-5 5";
-                    case BEHIND -> "M" + Mark.at(x, y - 5) + "a6 6 0 1 0 12 0a6 6 0 1 0 -12 0m2 -4l8 8m0 -8l-8 8";
-                };
-        svg.empty("path", "d", arrow, "stroke", Ink.TEXT, "stroke-width", "1.6", "fill", "none")
-                .line();
-    }
-
-    static void scaleBar(Markup svg, Canvas canvas, double x, double y) {
-        long length = Scale.round(canvas.scale(), 70);
-        double width = canvas.length(length);
-        svg.empty(
-                "path",
-                "d",
-                "M" + Mark.at(x, y - 10) + "v10h" + Canvas.px(width) + "v-10",
-                "stroke",
-                Ink.TEXT,
-                "stroke-width",
-                "2",
-                "fill",
-                "none");
-        Label.draw(svg, x + width + 8, y, "start", Scale.words(length));
-    }
-
     private void gap(Scene.GapMark gap) {
         Flat from = seen.of(gap.from());
         Flat to = seen.of(gap.to());
         double x = canvas.x((from.right() + to.right()) / 2.0);
         double y = canvas.y((from.up() + to.up()) / 2.0);
-        String text = Label.cut("gap " + gap.measured() + ", must be " + gap.limit(), canvas.width() - 20);
+        String text = Label.cut("1: gap " + gap.measured() + ", must be " + gap.limit(), canvas.width() - 20);
         double half = Label.width(text) / 2 + 6;
         double middle = Math.min(Math.max(x, canvas.left() + half + 2), canvas.end() - half - 2);
         double top = canvas.headroom() > 0 ? canvas.top() + 6 : canvas.bottom() - ROOM + 6;

@@ -1,11 +1,14 @@
 package headgate.verifier.report.html;
 
 import headgate.verifier.check.Outcome;
+import headgate.verifier.check.Witness;
 import headgate.verifier.judge.Limit;
 import headgate.verifier.report.Entry;
+import headgate.verifier.report.Marked;
 import headgate.verifier.report.Report;
 import headgate.verifier.report.Section;
 import headgate.verifier.report.Subject;
+import headgate.verifier.report.drawing.Folding;
 import headgate.verifier.report.drawing.Pictures;
 import headgate.verifier.report.markup.Markup;
 import java.io.IOException;
@@ -18,6 +21,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Predicate;
 
 /**
  * Writes a report as one HTML page: style and pictures inside, no script, nothing fetched. The page forbids itself
@@ -68,6 +72,7 @@ public final class HtmlReport {
         checked();
         pictures();
         tightest();
+        road();
         setPoints();
         gaps();
         findings();
@@ -161,6 +166,9 @@ public final class HtmlReport {
         if (report.tightest().isPresent()) {
             links.put("tightest", "Tightest place");
         }
+        if (!report.foldings().isEmpty()) {
+            links.put("road", "On the road");
+        }
         links.put("set-points", "Set-points");
         if (!report.gaps().isEmpty()) {
             links.put("gaps", "Gaps");
@@ -203,16 +211,83 @@ public final class HtmlReport {
         figure(
                 Pictures.side(report.scene()),
                 "From the right-hand side, to scale. Heads of one beam lie behind each other; the frame is a shade.");
-        page.open("ul", "class", "legend", "aria-label", "Legend");
-        for (Pictures.Sample sample : Pictures.legend(report.scene())) {
-            page.open("li").add(sample.picture()).leaf("span", sample.words()).close();
-        }
-        page.close().line();
+        legend(Pictures.legend(report.scene()));
+        marked(
+                "Numbers in the pictures",
+                e -> e.witness().flatMap(Witness::fold).isEmpty());
         if (report.scene().workers().stream().anyMatch(w -> w.shape().simplified())) {
             page.leaf("p", "A head has too many parts to be drawn one by one; the box around them is drawn.")
                     .line();
         }
         page.close().line();
+    }
+
+    private void legend(List<Pictures.Sample> samples) {
+        page.open("ul", "class", "legend", "aria-label", "Legend");
+        for (Pictures.Sample sample : samples) {
+            page.open("li").add(sample.picture()).leaf("span", sample.words()).close();
+        }
+        page.close().line();
+    }
+
+    /** What the numbers in pictures stand for; each links to its finding. */
+    private void marked(String title, Predicate<Entry> shown) {
+        List<Marked> all =
+                report.marked().stream().filter(m -> shown.test(m.entry())).toList();
+        if (all.isEmpty()) {
+            return;
+        }
+        page.open("ul", "class", "marked", "aria-label", title).line();
+        for (Marked each : all) {
+            page.open("li", "class", Shape.of(each.entry().outcome()).style())
+                    .leaf("b", String.valueOf(each.number()))
+                    .leaf("a", each.entry().subject(), "href", "#" + findings.id(each.entry()))
+                    .text(each.entry().figures().map(f -> ": " + f).orElse("") + " \u2013 ")
+                    .leaf("code", each.entry().rule().id())
+                    .close()
+                    .line();
+        }
+        page.close().line();
+    }
+
+    private void road() {
+        if (report.foldings().isEmpty()) {
+            return;
+        }
+        section("road", "On the road");
+        for (int i = 0; i < report.foldings().size(); i++) {
+            folding(report.foldings().get(i), "fold" + (i + 1));
+        }
+        page.close().line();
+    }
+
+    private void folding(Folding folding, String id) {
+        page.leaf("h3", "Stance " + folding.stance()).line();
+        List<Markup> road = Pictures.road(folding, id);
+        figure(
+                road.get(0),
+                "On the road, from behind, to scale, with the limits of width and height and over the ground.");
+        figure(road.get(1), "On the road, from above, to scale.");
+        figure(
+                road.get(2),
+                "On the road, from the right-hand side, to scale. What is nearer is drawn over what is farther; the frame is a"
+                        + " shade.");
+        List<Markup> steps = Pictures.steps(folding, id);
+        if (!steps.isEmpty()) {
+            page.leaf("h4", "The way there, step by step").line();
+            page.open("div", "class", "steps").line();
+            for (int i = 0; i < steps.size(); i++) {
+                figure(
+                        steps.get(i),
+                        "Step " + (i + 1) + ": " + folding.steps().get(i).name() + ". From above, to scale.");
+            }
+            page.close().line();
+        }
+        legend(Pictures.legend(folding, id));
+        marked("Numbers in the pictures of stance " + folding.stance(), e -> e.witness()
+                .flatMap(Witness::fold)
+                .filter(f -> f.stance().equals(folding.stance()))
+                .isPresent());
     }
 
     private void figure(Markup picture, String caption) {

@@ -7,6 +7,7 @@ import headgate.api.shape.Interval;
 import headgate.api.shape.Point3;
 import headgate.api.shape.Prism;
 import headgate.verifier.report.Judgements;
+import headgate.verifier.report.markup.Markup;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -107,6 +108,53 @@ class ViewGeometryTest {
                         Double.parseDouble(m.group(4)) - Double.parseDouble(m.group(2))))
                 .toList();
         assertThat(lengths.get(0) / lengths.get(1)).isCloseTo(560.0 / 480, within(1e-3));
+    }
+
+    /** Two failures: the tighter one is the tightest place, the other has the next number, in each picture that shows it. */
+    @Test
+    void otherPlacesAreMarkedWithTheirNumbers() {
+        assertThat(scene.spots()).extracting(Spot::number).containsExactly(2);
+        assertThat(View.of(scene, Projection.ABOVE).toString())
+                .contains("1: gap 480 mm")
+                .contains(">2</text>");
+        assertThat(View.of(scene, Projection.SIDE).toString()).doesNotContain(">2</text>");
+    }
+
+    @Test
+    void numbersKeepApartHoweverManyPlacesFallTogether() {
+        List<Spot> spots = IntStream.rangeClosed(2, 25)
+                .mapToObj(i -> new Spot(i, Point3.ofMetres(0.3, 0, 0.4), Point3.ofMetres(0.3, 0.01, 0.4), i % 2 == 0))
+                .toList();
+        Markup svg = new Markup();
+        Canvas canvas = View.canvas(scene, Projection.ABOVE);
+        Numbers.draw(svg, Projection.ABOVE, canvas, spots, 36, 0);
+        List<Flat> discs = Pattern.compile("cx=\"([0-9.]+)\" cy=\"([0-9.]+)\" r=\"11\" fill=\"#fff\"")
+                .matcher(svg.toString())
+                .results()
+                .map(m -> new Flat(
+                        Math.round(Double.parseDouble(m.group(1)) * 100),
+                        Math.round(Double.parseDouble(m.group(2)) * 100)))
+                .toList();
+        assertThat(discs).hasSize(24);
+        for (int i = 0; i < discs.size(); i++) {
+            for (int j = 0; j < i; j++) {
+                assertThat(discs.get(i).distance(discs.get(j))).isGreaterThan(2200);
+            }
+            assertThat(discs.get(i).up()).isGreaterThan(Math.round(100 * (canvas.top() + 36 + 11)));
+        }
+    }
+
+    /** The bar at a mount is as long, to scale, as the interval of its heights at work. */
+    @Test
+    void heightsOfWorkAreDrawnToScale() {
+        Scene.Worker worker = scene.workers().get(0);
+        Canvas canvas = View.canvas(scene, Projection.BEHIND);
+        Matcher bar = Pattern.compile("h8M([0-9.]+) ([0-9.]+)V([0-9.]+)M[^\"]*\" stroke=\"" + Ink.HEIGHTS.stroke())
+                .matcher(View.of(scene, Projection.BEHIND).toString());
+        assertThat(bar.find()).isTrue();
+        assertThat((Double.parseDouble(bar.group(3)) - Double.parseDouble(bar.group(2))) / canvas.scale())
+                .isCloseTo(worker.heights().length() / 1e6, within(2e-4));
+        assertThat(canvas.y(worker.heights().most())).isCloseTo(Double.parseDouble(bar.group(2)), within(0.01));
     }
 
     @Test
