@@ -4,6 +4,7 @@ import headgate.app.console.Complaint;
 import headgate.app.console.RefusedInputException;
 import headgate.runtime.process.HeadLimits;
 import headgate.verifier.plot.KeptResults;
+import headgate.verifier.plot.Scratch;
 import headgate.verifier.report.Edition;
 import headgate.verifier.report.ReplayReport;
 import headgate.verifier.report.Subject;
@@ -13,8 +14,6 @@ import headgate.verifier.session.ReplayResult;
 import headgate.verifier.session.ReplaySession;
 import headgate.verifier.session.ReplayWatch;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -75,37 +74,5 @@ public final class Replayer {
                 replayed.summary(),
                 replayed.missing(),
                 others);
-    }
-
-    /** A folder for what is put in order on the way. Goes away at the end, also when the process is interrupted. */
-    private record Scratch(Path folder, Thread cleaner) implements AutoCloseable {
-
-        static Scratch make() throws IOException {
-            Path folder = Files.createTempDirectory("headgate-replay-");
-            Thread cleaner = new Thread(() -> delete(folder), "remove " + folder.getFileName());
-            Runtime.getRuntime().addShutdownHook(cleaner);
-            return new Scratch(folder, cleaner);
-        }
-
-        private static void delete(Path folder) {
-            try (var found = Files.list(folder)) {
-                for (Path each : found.toList()) {
-                    Files.deleteIfExists(each);
-                }
-                Files.deleteIfExists(folder);
-            } catch (IOException left) {
-                // A folder of ours among the temporary files; the system clears those away.
-            }
-        }
-
-        @Override
-        public void close() {
-            delete(folder);
-            try {
-                Runtime.getRuntime().removeShutdownHook(cleaner);
-            } catch (IllegalStateException ending) {
-                // The process is being interrupted: the hook runs, and finds nothing left to do.
-            }
-        }
     }
 }

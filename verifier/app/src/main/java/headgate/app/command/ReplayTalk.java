@@ -8,11 +8,21 @@ final class ReplayTalk implements ReplayWatch {
 
     private static final long WORD = 100_000;
 
+    /** Reading a stand takes a moment; so many of them take a word. */
+    private static final int MANY = 100;
+
     private final Console console;
     private String stand = "";
 
     ReplayTalk(Console console) {
         this.console = console;
+    }
+
+    @Override
+    public void reads(int number, int of, String name) {
+        if (number % MANY == 0) {
+            console.warn("headgate: " + number + " of " + of + " stands read");
+        }
     }
 
     @Override

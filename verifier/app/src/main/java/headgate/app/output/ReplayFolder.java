@@ -33,28 +33,49 @@ public final class ReplayFolder {
     }
 
     /**
-     * Takes a folder: a new one, an empty one, or one that an earlier replay took.
+     * Looks at a folder: a new one, an empty one, or one that an earlier replay took. Nothing is changed before there is
+     * something to keep in it.
      *
      * @param given the folder as the user gave it
      * @return the folder
-     * @throws RefusedInputException if it cannot be taken; then nothing was changed
+     * @throws RefusedInputException if it cannot be taken
      */
     public static ReplayFolder at(Path given) {
         try {
-            if (Files.exists(given) && !Files.isDirectory(given)) {
-                throw refused(given, "is a file, but must be a folder.", "Name another one.");
+            if (Files.exists(given)) {
+                if (!Files.isDirectory(given)) {
+                    throw refused(given, "is a file, but must be a folder.", "Name another one.");
+                }
+                if (!isOurs(given)) {
+                    refuseForeign(given);
+                }
+            } else {
+                refuseWhereNoneCanBe(given);
             }
-            Files.createDirectories(given);
-            Path folder = given.toRealPath();
-            if (!isOurs(folder)) {
-                refuseForeign(given, folder);
-                Files.writeString(folder.resolve(MARKER), FIRST_LINE, StandardCharsets.UTF_8);
-            }
-            Files.createDirectories(folder.resolve(KEPT));
-            return new ReplayFolder(folder);
-        } catch (IOException unwritable) {
-            throw refused(given, ReportFolder.reason(unwritable), "Name a folder that can be written.");
+            return new ReplayFolder(given);
+        } catch (IOException unreadable) {
+            throw refused(given, ReportFolder.reason(unreadable), "Name a folder that can be written.");
         }
+    }
+
+    /** What is found only after a long replay would be found too late. */
+    private static void refuseWhereNoneCanBe(Path given) {
+        Path above = given.toAbsolutePath().normalize().getParent();
+        while (above != null && !Files.exists(above)) {
+            above = above.getParent();
+        }
+        if (above != null && !(Files.isDirectory(above) && Files.isWritable(above))) {
+            throw refused(given, "cannot be made in " + above + ".", "Name a folder that can be written.");
+        }
+    }
+
+    /** Takes the folder. */
+    private void open() throws IOException {
+        Files.createDirectories(folder);
+        if (!isOurs(folder)) {
+            Files.writeString(folder.resolve(MARKER), FIRST_LINE, StandardCharsets.UTF_8);
+        }
+        Files.createDirectories(folder.resolve(KEPT));
     }
 
     private static boolean isOurs(Path folder) throws IOException {
@@ -64,8 +85,8 @@ public final class ReplayFolder {
                 && Files.readString(marker, StandardCharsets.UTF_8).equals(FIRST_LINE);
     }
 
-    private static void refuseForeign(Path given, Path folder) throws IOException {
-        try (Stream<Path> found = Files.list(folder)) {
+    private static void refuseForeign(Path given) throws IOException {
+        try (Stream<Path> found = Files.list(given)) {
             found.map(each -> each.getFileName().toString())
                     // A marker that was cut short by a kill is ours, too.
                     .filter(name -> !name.equals(MARKER))
@@ -82,7 +103,7 @@ public final class ReplayFolder {
 
     /** {@return where finished stands are kept} */
     public KeptResults kept() {
-        return new KeptResults(folder.resolve(KEPT));
+        return new KeptResults(folder.resolve(KEPT), this::open);
     }
 
     /**
@@ -92,6 +113,15 @@ public final class ReplayFolder {
      * @throws RefusedInputException if they cannot be written; each file is then as it was or new, and never a part of one
      */
     public void put(Map<String, byte[]> files) {
+        try {
+            open();
+            write(files);
+        } catch (IOException failed) {
+            throw refused(folder, ReportFolder.reason(failed), "Free some space or name another folder.");
+        }
+    }
+
+    private void write(Map<String, byte[]> files) throws IOException {
         try (Aside aside = Aside.in(folder)) {
             for (Map.Entry<String, byte[]> each : files.entrySet()) {
                 Path file = aside.folder().resolve(each.getKey());
@@ -103,8 +133,6 @@ public final class ReplayFolder {
             for (String name : files.keySet()) {
                 Files.move(aside.folder().resolve(name), folder.resolve(name), StandardCopyOption.ATOMIC_MOVE);
             }
-        } catch (IOException failed) {
-            throw refused(folder, ReportFolder.reason(failed), "Free some space or name another folder.");
         }
     }
 

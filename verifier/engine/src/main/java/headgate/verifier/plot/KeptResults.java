@@ -30,15 +30,30 @@ public final class KeptResults {
 
     private static final int DIGEST = 32;
 
+    /** Makes the folder ready to be written to. */
+    @FunctionalInterface
+    public interface Opening {
+
+        /**
+         * Makes it ready, if it is not.
+         *
+         * @throws IOException if that cannot be done
+         */
+        void open() throws IOException;
+    }
+
     private final Path folder;
+    private final Opening opening;
 
     /**
      * Keeps results in a folder.
      *
-     * @param folder an existing folder
+     * @param folder a folder; it need not be there before the first result is kept
+     * @param opening makes it; asked before each result is kept
      */
-    public KeptResults(Path folder) {
+    public KeptResults(Path folder, Opening opening) {
         this.folder = folder;
+        this.opening = opening;
     }
 
     /**
@@ -85,6 +100,7 @@ public final class KeptResults {
         }
         byte[] content = bytes.toByteArray();
         bytes.write(Digest.sha256().digest(content));
+        opening.open();
         Path aside = Files.createTempFile(folder, ".new-", ENDING);
         try {
             Files.write(aside, bytes.toByteArray());

@@ -50,4 +50,9 @@ public record MadeUpPlot(String name, String sha256, OptionalDouble density, Gen
     public Reading read() {
         return new Reading(PlantSource.of(stand), () -> {});
     }
+
+    @Override
+    public void close() {
+        // Its plants are made up each time.
+    }
 }

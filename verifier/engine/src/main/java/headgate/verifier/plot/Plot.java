@@ -6,7 +6,7 @@ import java.io.IOException;
 import java.util.OptionalDouble;
 
 /** A plot that is to be replayed: its plants can be read as often as there are speeds. */
-public interface Plot {
+public interface Plot extends Closeable {
 
     /** {@return what people call it: a file's name, or how it was made up} */
     String name();
@@ -24,6 +24,10 @@ public interface Plot {
      * @throws IOException if they cannot be read
      */
     Reading read() throws IOException;
+
+    /** Lets go of what it holds on the disk. It can be read again all the same. */
+    @Override
+    void close() throws IOException;
 
     /**
      * A stand that is being read.

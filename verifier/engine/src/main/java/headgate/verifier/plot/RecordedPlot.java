@@ -3,7 +3,6 @@ package headgate.verifier.plot;
 import headgate.runtime.origin.InvalidFileException;
 import headgate.runtime.stand.StandReader;
 import headgate.runtime.stand.StandSummary;
-import java.io.Closeable;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -12,37 +11,33 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * A plot that was recorded. The file may list its plants in any order; they are put into the order of travel on the disk,
- * so that a plot of any size is replayed with the same memory.
+ * A plot that was recorded. The file may list its plants in any order; when they are first read, they are put into the order
+ * of travel on the disk, so that a plot of any size is replayed with the same memory.
  */
-public final class RecordedPlot implements Plot, Closeable {
+public final class RecordedPlot implements Plot {
 
-    private final String name;
+    private final Path file;
     private final StandSummary summary;
-    private final List<Path> runs;
+    private final Path scratch;
+    private List<Path> runs = List.of();
+    private boolean ordered;
 
-    private RecordedPlot(String name, StandSummary summary, List<Path> runs) {
-        this.name = name;
+    private RecordedPlot(Path file, StandSummary summary, Path scratch) {
+        this.file = file;
         this.summary = summary;
-        this.runs = List.copyOf(runs);
+        this.scratch = scratch;
     }
 
     /**
-     * Reads a stand.
+     * Reads a stand to its end, and says whether it is one. Nothing of it is held.
      *
      * @param file the stand
      * @param scratch a folder that can be written to; what is put there goes away when the plot is closed
      * @return the plot
      * @throws InvalidFileException if the file is not a stand
-     * @throws IOException if the folder cannot be written
      */
-    public static RecordedPlot of(Path file, Path scratch) throws InvalidFileException, IOException {
-        try (TravelOrder order = new TravelOrder(scratch)) {
-            StandSummary summary = StandReader.read(file, order);
-            return new RecordedPlot(String.valueOf(file.getFileName()), summary, order.finish());
-        } catch (UncheckedIOException broken) {
-            throw broken.getCause();
-        }
+    public static RecordedPlot of(Path file, Path scratch) throws InvalidFileException {
+        return new RecordedPlot(file, StandReader.read(file, plant -> {}), scratch);
     }
 
     /** {@return what the stand holds} */
@@ -52,7 +47,7 @@ public final class RecordedPlot implements Plot, Closeable {
 
     @Override
     public String name() {
-        return name;
+        return String.valueOf(file.getFileName());
     }
 
     @Override
@@ -72,7 +67,28 @@ public final class RecordedPlot implements Plot, Closeable {
 
     @Override
     public Reading read() throws IOException {
+        if (!ordered) {
+            runs = order();
+            ordered = true;
+        }
         return TravelOrder.merged(runs);
+    }
+
+    private List<Path> order() throws IOException {
+        try (TravelOrder order = new TravelOrder(scratch)) {
+            if (!StandReader.read(file, order).sha256().equals(summary.sha256())) {
+                throw changed();
+            }
+            return order.finish();
+        } catch (UncheckedIOException broken) {
+            throw broken.getCause();
+        } catch (InvalidFileException notAStandAnyMore) {
+            throw changed();
+        }
+    }
+
+    private IOException changed() {
+        return new IOException(name() + " was changed while it was being replayed");
     }
 
     @Override
@@ -80,5 +96,7 @@ public final class RecordedPlot implements Plot, Closeable {
         for (Path run : runs) {
             Files.deleteIfExists(run);
         }
+        runs = List.of();
+        ordered = false;
     }
 }

@@ -208,6 +208,9 @@ public final class ReportMaker {
         all.add(file("carriage", subject.carriage()));
         all.add(file("crop plan", subject.plan()));
         all.add(file("policy", subject.policy()));
+        subject.stand()
+                .flatMap(stand -> stand.sha256().map(digest -> new Subject("stand", Plain.line(stand.name()), digest)))
+                .ifPresent(all::add);
         all.addAll(transcripts);
         return List.copyOf(all);
     }

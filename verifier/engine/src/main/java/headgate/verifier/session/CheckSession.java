@@ -19,8 +19,6 @@ import headgate.runtime.process.HeadLimits;
 import headgate.runtime.process.HeadProcess;
 import headgate.runtime.process.HeadStart;
 import headgate.runtime.process.Surroundings;
-import headgate.runtime.stand.Plant;
-import headgate.runtime.stand.StandReader;
 import headgate.runtime.transcript.MemoAnswers;
 import headgate.verifier.check.Case;
 import headgate.verifier.check.HeadUnderTest;
@@ -30,7 +28,6 @@ import headgate.verifier.judge.Judge;
 import headgate.verifier.rules.RuleBook;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -86,7 +83,8 @@ public final class CheckSession {
     /** Opens the files, does something with the case while its head runs, and ends it; empty if there are problems. */
     <R> Optional<R> with(
             CheckInput input, List<FileProblem> problems, FitSession.Runner runner, Function<Case, R> use) {
-        try (HeadProcess process = HeadProcess.open(limits)) {
+        try (HeadProcess process = HeadProcess.open(limits);
+                RecordedStands stands = new RecordedStands()) {
             Inspection inspection = HeadPackage.inspect(input.head());
             if (inspection instanceof Inspection.Inspected inspected) {
                 runnable(inspected, staticStage).ifPresent(process::load);
@@ -101,7 +99,7 @@ public final class CheckSession {
             Loaded<Carriage> carriage = read(() -> CarriageReader.read(input.carriage()), problems);
             Loaded<CropPlan> plan = read(() -> CropPlanReader.read(input.cropPlan()), problems);
             Loaded<Policy> policy = read(() -> policy(input.policy()), problems);
-            Optional<Stand> stand = input.stand().flatMap(file -> stand(file, problems));
+            Optional<Stand> stand = input.stand().flatMap(file -> stands.read(file, problems));
             if (!(inspection instanceof Inspection.Inspected inspected)
                     || stand.isPresent() != input.stand().isPresent()
                     || carriage == null
@@ -117,20 +115,6 @@ public final class CheckSession {
                 head.again().ifPresent(HeadAnswers::close);
             }
         }
-    }
-
-    /** Reads a stand, puts its plants into the order of travel, and holds them. */
-    private static Optional<Stand> stand(Path file, List<FileProblem> problems) {
-        List<Plant> plants = new ArrayList<>();
-        try {
-            StandReader.read(file, plants::add);
-        } catch (InvalidFileException invalid) {
-            problems.addAll(invalid.problems());
-            return Optional.empty();
-        }
-        plants.sort(Comparator.<Plant>comparingLong(p -> p.position().x())
-                .thenComparingLong(p -> p.position().y()));
-        return Optional.of(new Stand(String.valueOf(file.getFileName()), true, (density, seed) -> plants));
     }
 
     private static CheckResult judge(Case subject) {

@@ -74,7 +74,7 @@ public final class ReplaySession {
      */
     public ReplayResult replay(ReplayInput input, ReplayWatch watch) throws IOException {
         List<FileProblem> problems = new ArrayList<>();
-        List<Path> stands = stands(input.stands(), problems);
+        List<RecordedPlot> stands = recorded(stands(input.stands(), problems), problems, watch);
         IOException[] broken = new IOException[1];
         Optional<ReplayResult> result = open(input, problems, (subject, others) -> {
             try {
@@ -126,7 +126,7 @@ public final class ReplaySession {
     }
 
     private ReplayResult replay(
-            ReplayInput input, List<Path> stands, Case subject, Map<String, String> others, ReplayWatch watch)
+            ReplayInput input, List<RecordedPlot> recorded, Case subject, Map<String, String> others, ReplayWatch watch)
             throws IOException {
         Optional<String> obstacle = CaseSetting.obstacle(subject);
         if (obstacle.isPresent()) {
@@ -148,23 +148,15 @@ public final class ReplaySession {
         }
         String base = key(subject, others, speeds);
         List<PlotResult> results = new ArrayList<>();
-        int all = stands.size() + madeUp.size();
-        for (Path stand : stands) {
-            watch.begins(results.size() + 1, all, String.valueOf(stand.getFileName()));
-            try (RecordedPlot plot = RecordedPlot.of(stand, scratch)) {
+        List<Plot> plots = new ArrayList<>(recorded);
+        plots.addAll(madeUp);
+        for (Plot each : plots) {
+            watch.begins(results.size() + 1, plots.size(), each.name());
+            try (Plot plot = each) {
                 Optional<ReplayResult> end = add(plot, base, runner, results, watch);
                 if (end.isPresent()) {
                     return end.get();
                 }
-            } catch (InvalidFileException invalid) {
-                return new ReplayResult.Refused(invalid.problems());
-            }
-        }
-        for (MadeUpPlot plot : madeUp) {
-            watch.begins(results.size() + 1, all, plot.name());
-            Optional<ReplayResult> end = add(plot, base, runner, results, watch);
-            if (end.isPresent()) {
-                return end.get();
             }
         }
         PlotSummary summary = PlotSummary.of(
@@ -247,13 +239,25 @@ public final class ReplaySession {
         return plots;
     }
 
+    /** Reads every stand to its end, so that what is wrong with any of them is told before the first is replayed. */
+    private List<RecordedPlot> recorded(List<Path> stands, List<FileProblem> problems, ReplayWatch watch) {
+        List<RecordedPlot> plots = new ArrayList<>();
+        int number = 0;
+        for (Path stand : stands) {
+            watch.reads(++number, stands.size(), String.valueOf(stand.getFileName()));
+            try {
+                plots.add(RecordedPlot.of(stand, scratch));
+            } catch (InvalidFileException invalid) {
+                problems.addAll(invalid.problems());
+            }
+        }
+        return plots;
+    }
+
     /** The stands that are named, and those in folders that are named, in the order of their names. */
     private static List<Path> stands(List<Path> named, List<FileProblem> problems) {
         List<Path> stands = new ArrayList<>();
         for (Path each : named) {
-            if (!Files.exists(each)) {
-                problems.add(problem(each, "no such file", "a stand, or a folder of stands"));
-            }
             if (!Files.isDirectory(each)) {
                 stands.add(each);
                 continue;

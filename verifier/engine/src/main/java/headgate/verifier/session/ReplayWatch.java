@@ -4,6 +4,15 @@ package headgate.verifier.session;
 public interface ReplayWatch {
 
     /**
+     * A recorded stand is being read, before any is replayed.
+     *
+     * @param number its number, from 1
+     * @param of how many there are
+     * @param name its file's name
+     */
+    void reads(int number, int of, String name);
+
+    /**
      * A plot begins.
      *
      * @param number its number, from 1

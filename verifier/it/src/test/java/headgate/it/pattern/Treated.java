@@ -149,6 +149,9 @@ record Treated(List<Cell> cells) {
 
     private static final class Quiet implements ReplayWatch {
         @Override
+        public void reads(int number, int of, String name) {}
+
+        @Override
         public void begins(int number, int of, String name) {}
 
         @Override

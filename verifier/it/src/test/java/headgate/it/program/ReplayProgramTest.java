@@ -10,7 +10,9 @@ import headgate.verifier.stand.PlannedStand;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -80,8 +82,64 @@ class ReplayProgramTest {
 
         Call.Result result = Call.in(work).run(words.toArray(String[]::new));
 
-        assertThat(result.out()).contains("\"throughput.coverage\"", "plants");
+        assertThat(result.out()).contains("\"throughput.coverage\"", "plants", sha256(Dist.demo(STAND)));
         assertThat(result.exit()).isEqualTo(1);
+    }
+
+    private static String sha256(Path file) throws Exception {
+        return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file)));
+    }
+
+    /** What is wrong with any stand of a folder is told before the first is replayed, and nothing is left behind. */
+    @Test
+    void badStandsOfAFolderAreToldAllAtOnce(@TempDir Path work) throws Exception {
+        Path folder = Files.createDirectory(work.resolve("stands"));
+        Files.copy(Dist.demo(STAND), folder.resolve("a.json"));
+        Files.writeString(folder.resolve("b.csv"), "# headgate.stand/1\nx [m],y [mm],class\n1,far,crop\n");
+        Files.writeString(folder.resolve("c.csv"), "# headgate.stand/1\nx [m],y [m],class\n1,2,crop\n3,4,tree house\n");
+
+        Call.Result result = Call.in(work).run(replay("--stand", "stands", "--out", "report"));
+
+        assertThat(result.exit()).isEqualTo(2);
+        assertThat(result.err()).contains("b.csv:3:3", "c.csv:4:").doesNotContain("done");
+        assertThat(work.resolve("report")).doesNotExist();
+    }
+
+    /**
+     * A replay that is killed in the middle goes on where it was, and its results are those of one that was not. The kill
+     * is the system's own: nothing can be tidied up on the way.
+     */
+    @Test
+    void aReplayThatIsKilledGoesOnAndEndsWithTheSameBytes(@TempDir Path work) throws Exception {
+        Path folder = Files.createDirectory(work.resolve("stands"));
+        for (int i = 0; i < 6; i++) {
+            Path stand = folder.resolve("stand-" + i + ".csv");
+            try (StandWriter writer = new StandWriter(Files.newBufferedWriter(stand), StandWriter.Form.CSV)) {
+                for (Plant plant :
+                        PlannedStand.of(CropPlanReader.read(Dist.demo(PLAN)).value(), 40, 10 + i)) {
+                    writer.write(plant);
+                }
+            }
+        }
+        List<String> words = List.of(replay("--stand", "stands", "--out", "killed"));
+        Path said = work.resolve("said");
+        Process process = Call.in(work).start(work.resolve("out"), said, words);
+        while (process.isAlive() && !Files.readString(said).contains("stand 2 of 6 (stand-1.csv): done")) {
+            Thread.sleep(5);
+        }
+        process.destroyForcibly().waitFor();
+        assertThat(Files.readString(said)).doesNotContain("stand 6 of 6");
+        assertThat(work.resolve("killed/replay.json")).doesNotExist();
+
+        Call.Result rest = Call.in(work).run(words.toArray(String[]::new));
+        Call.Result whole = Call.in(work).run(replay("--stand", "stands", "--out", "whole"));
+
+        assertThat(rest.err()).contains("(stand-0.csv): kept", "(stand-1.csv): kept", "(stand-5.csv): done");
+        assertThat(rest.exit()).isEqualTo(whole.exit());
+        for (String file : List.of("replay.csv", "misses.csv", "replay.json", "replay.html")) {
+            assertThat(work.resolve("killed").resolve(file))
+                    .hasSameBinaryContentAs(work.resolve("whole").resolve(file));
+        }
     }
 
     @Test
@@ -93,7 +151,7 @@ class ReplayProgramTest {
 
         assertThat(result.exit()).isEqualTo(2);
         assertThat(result.err()).contains("bad.csv:3:3");
-        assertThat(work.resolve("report/replay.json")).doesNotExist();
+        assertThat(work.resolve("report")).doesNotExist();
         assertThat(none.exit()).isEqualTo(2);
         assertThat(none.err()).contains("nowhere.csv");
     }

@@ -45,7 +45,7 @@ class CoversTheStandTest {
             plants.add(new Plant(
                     new Plant.Position(Math.round(i * apart * 1e6), -750_000), PlantClass.BROADLEAF, 0.005, 0.05, 0));
         }
-        return new Stand("row.csv", true, (density, seed) -> plants);
+        return Stand.recorded("row.csv", "0".repeat(64), plants);
     }
 
     private static Finding only(Case subject) {
@@ -184,7 +184,7 @@ class CoversTheStandTest {
                 .weeds(2.0, 0.2, Optional.of(1.0), Optional.of(0.0))
                 .wanted(Operation.PULL_WEEDS, 0.2, 0.75, Optional.empty())
                 .build()
-                .withStand(new Stand("short.csv", true, (density, seed) -> plants));
+                .withStand(Stand.recorded("short.csv", "0".repeat(64), plants));
 
         assertThat(only(subject).outcome()).isEqualTo(Outcome.UNDECIDED);
     }
@@ -205,7 +205,7 @@ class CoversTheStandTest {
                 .weeds(2.0, 0.2, Optional.of(1.0), Optional.of(0.0))
                 .wanted(Operation.PULL_WEEDS, 0.2, 0.75, Optional.empty())
                 .build()
-                .withStand(new Stand("beside.csv", true, (density, seed) -> plants)));
+                .withStand(Stand.recorded("beside.csv", "0".repeat(64), plants)));
     }
 
     @Test
@@ -236,7 +236,7 @@ class CoversTheStandTest {
                 .weeds(2.0, 0.2, Optional.of(1.0), Optional.of(0.0))
                 .wanted(Operation.PULL_WEEDS, 0.2, 0.75, Optional.empty())
                 .build()
-                .withStand(new Stand("made up", false, (density, seed) -> row(0.3 + 0.01 * (seed % 5), 60)
+                .withStand(Stand.madeUp("made up", (density, seed) -> row(0.3 + 0.01 * (seed % 5), 60)
                         .plants()
                         .of(density, seed)));
 
