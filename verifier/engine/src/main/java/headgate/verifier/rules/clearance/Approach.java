@@ -29,14 +29,12 @@ import java.util.Optional;
  */
 record Approach(ArmStance stance, Obstacle obstacle, Gap gap, double policyGap) {
 
-    private static final double NANOMETRES_PER_METRE = 1e9;
-
     /** What a change is rounded up to, micrometres: nobody works finer than a millimetre. */
     private static final long STEP = 1000;
 
     /** The gap that must stay, m, to the nearest nanometre as gaps are: nothing but the arm can be off. */
     static double required(ArmStance stance, double policyGap) {
-        return Math.rint((policyGap + stance.allowance().total()) * NANOMETRES_PER_METRE) / NANOMETRES_PER_METRE;
+        return GapSearch.nearestNanometre(policyGap + stance.allowance().total());
     }
 
     double required() {

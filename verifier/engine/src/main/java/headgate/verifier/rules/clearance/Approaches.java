@@ -1,10 +1,7 @@
 package headgate.verifier.rules.clearance;
 
-import headgate.api.unit.Micrometres;
 import headgate.verifier.check.Case;
 import headgate.verifier.check.Edit;
-import headgate.verifier.geometry.Box;
-import headgate.verifier.geometry.Gap;
 import headgate.verifier.remedy.Side;
 import headgate.verifier.remedy.StopLifts;
 import headgate.verifier.remedy.TrimHead;
@@ -40,40 +37,24 @@ record Approaches(int examined, Optional<Approach> tightest, List<Approach> tooN
         return of(stances, obstacles, policyGap);
     }
 
-    /** Pairs whose boxes alone leave more margin than the tightest so far are left out: they can decide nothing. */
     static Approaches of(List<ArmStance> stances, List<Obstacle> obstacles, double policyGap) {
-        Optional<Approach> tightest = Optional.empty();
-        List<Approach> tooNear = new ArrayList<>();
+        GapSearch<Met> search = new GapSearch<>();
         for (ArmStance stance : stances) {
+            double required = Approach.required(stance, policyGap);
             for (Obstacle obstacle : obstacles) {
-                double mayBeLeft = Math.max(0, tightest.map(Approach::margin).orElse(Double.MAX_VALUE));
-                if (leastMargin(stance, obstacle, policyGap) > mayBeLeft) {
-                    continue;
-                }
-                Optional<Approach> near = Gap.between(stance.space(), obstacle.space())
-                        .map(gap -> new Approach(stance, obstacle, gap, policyGap));
-                if (near.isPresent()) {
-                    if (near.get().margin() < 0) {
-                        tooNear.add(near.get());
-                    }
-                    if (tightest.isEmpty()
-                            || near.get().margin() < tightest.get().margin()) {
-                        tightest = near;
-                    }
-                }
+                search.look(new Met(stance, obstacle), stance.space(), obstacle.space(), required);
             }
         }
-        return new Approaches(stances.size() * obstacles.size(), tightest, tooNear);
+        return new Approaches(
+                search.examined(),
+                search.tightest().map(f -> approach(f, policyGap)),
+                search.tooNear().stream().map(f -> approach(f, policyGap)).toList());
     }
 
-    private static double leastMargin(ArmStance stance, Obstacle obstacle, double policyGap) {
-        Optional<Box> a = stance.space().bounds();
-        Optional<Box> b = obstacle.space().bounds();
-        if (a.isEmpty() || b.isEmpty()) {
-            return Double.POSITIVE_INFINITY;
-        }
-        return Math.sqrt((double) a.get().squaredGapTo(b.get())) / Micrometres.PER_METRE
-                - Approach.required(stance, policyGap);
+    private record Met(ArmStance stance, Obstacle obstacle) {}
+
+    private static Approach approach(GapSearch.Found<Met> found, double policyGap) {
+        return new Approach(found.pair().stance(), found.pair().obstacle(), found.gap(), policyGap);
     }
 
     /** The pairs of both. */

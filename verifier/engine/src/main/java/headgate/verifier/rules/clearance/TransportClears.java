@@ -56,8 +56,6 @@ public final class TransportClears implements Rule {
             "0.1.0",
             List.of("behaviour.answers", "rows.every-lane-has-an-arm"));
 
-    private static final double NANOMETRES_PER_METRE = 1e9;
-
     /** What a change is rounded up to, micrometres. */
     private static final long STEP = 1000;
 
@@ -103,105 +101,75 @@ public final class TransportClears implements Rule {
         return stance.steps().size() + 1;
     }
 
-    /** Two things in one step, and the gap between them. */
-    private record Near(FoldStep step, List<FoldedArm> arms, String other, Gap gap, double required, List<Term> terms) {
-
-        double margin() {
-            return gap.metres() - required;
-        }
+    /** Two things in one step: one arm or two, and what else is near. */
+    private record Meeting(FoldStep step, List<FoldedArm> arms, String other, double policyGap) {
 
         String label() {
             return arms.get(0).label() + " and " + other;
+        }
+
+        double required() {
+            return GapSearch.nearestNanometre(policyGap
+                    + arms.stream().mapToDouble(a -> a.allowance().total()).sum());
+        }
+
+        List<Term> terms() {
+            List<Term> terms = new ArrayList<>();
+            terms.add(Term.of("gap by policy", policyGap, Dimension.LENGTH));
+            arms.forEach(a -> terms.addAll(a.allowance().terms("arm " + a.arm().id())));
+            return terms;
         }
     }
 
     private static Finding gaps(Case subject, Stance stance, List<FoldStep> steps) {
         Policy policy = subject.policy().value();
-        int examined = 0;
-        List<Near> tooNear = new ArrayList<>();
-        Optional<Near> tightest = Optional.empty();
+        GapSearch<Meeting> search = new GapSearch<>();
         for (FoldStep step : steps) {
             for (int i = 0; i < step.arms().size(); i++) {
                 FoldedArm arm = step.arms().get(i);
-                List<Optional<Near>> near = new ArrayList<>();
-                double sure = Math.max(0, tightest.map(Near::margin).orElse(Double.MAX_VALUE));
                 for (FoldedArm other : step.arms().subList(i + 1, step.arms().size())) {
-                    near.add(near(
+                    Meeting met = new Meeting(
                             step,
                             List.of(arm, other),
                             other.label(),
-                            other.space(),
-                            policy.armGap().value(),
-                            sure));
+                            policy.armGap().value());
+                    search.look(met, arm.space(), other.space(), met.required());
                 }
                 for (Carriage.Part part : step.structure()) {
-                    Occupied body = Occupied.of(part.body());
-                    near.add(near(
-                            step,
-                            List.of(arm),
-                            part.name(),
-                            body,
-                            policy.frameGap().value(),
-                            sure));
-                }
-                examined += near.size();
-                for (Optional<Near> one : near) {
-                    if (one.isPresent()) {
-                        if (one.get().margin() < 0) {
-                            tooNear.add(one.get());
-                        }
-                        if (tightest.isEmpty()
-                                || one.get().margin() < tightest.get().margin()) {
-                            tightest = one;
-                        }
-                    }
+                    Meeting met = new Meeting(
+                            step, List.of(arm), part.name(), policy.frameGap().value());
+                    search.look(met, arm.space(), Occupied.of(part.body()), met.required());
                 }
             }
         }
+        Optional<GapSearch.Found<Meeting>> tightest = search.tightest();
         if (tightest.isEmpty()) {
             return Finding.notApplicable(INFO, named(stance), "There is nothing that an arm or a head could meet.");
         }
-        Near worst = tightest.get();
-        String gap = Dimension.LENGTH.text(worst.gap().metres());
+        Gap nearest = tightest.get().gap();
+        Meeting worst = tightest.get().pair();
+        String gap = Dimension.LENGTH.text(nearest.metres());
         String required = Dimension.LENGTH.text(worst.required());
         Finding.Builder finding = Finding.of(INFO, worst.label())
-                .examined(examined)
-                .comparison(Comparison.atLeast(worst.gap().metres(), worst.required(), Dimension.LENGTH))
+                .examined(search.examined())
+                .comparison(Comparison.atLeast(nearest.metres(), worst.required(), Dimension.LENGTH))
                 .terms(worst.terms())
                 .field("policy:" + (worst.arms().size() == 2 ? "armGap" : "frameGap"))
-                .witness(new Witness(worst.gap().first(), worst.gap().second(), gap)
+                .witness(new Witness(nearest.first(), nearest.second(), gap)
                         .folded(stance.name(), 1 + steps.indexOf(worst.step())));
         String where = worst.label()
                 + (worst.step().onTheRoad()
                         ? " on the road"
                         : " in the step \"" + worst.step().name() + "\"");
+        List<GapSearch.Found<Meeting>> tooNear = search.tooNear();
         if (tooNear.isEmpty()) {
             return finding.decide("Folding to " + named(stance) + ", the tightest place is between " + where + ": "
                     + gap + " where " + required + " is required.");
         }
-        latch(stance, tooNear.stream().flatMap(n -> n.arms().stream())).ifPresent(finding::propose);
+        latch(stance, tooNear.stream().flatMap(n -> n.pair().arms().stream())).ifPresent(finding::propose);
         return finding.decide(
                 "Folding to " + named(stance) + ", between " + where + " there are only " + gap + " where " + required
-                        + " is required; " + tooNear.size() + " of " + examined + " pairs are too near.");
-    }
-
-    private static Optional<Near> near(
-            FoldStep step, List<FoldedArm> arms, String other, Occupied body, double policyGap, double sure) {
-        double sum = policyGap
-                + arms.stream().mapToDouble(a -> a.allowance().total()).sum();
-        double required = Math.rint(sum * NANOMETRES_PER_METRE) / NANOMETRES_PER_METRE;
-        Occupied own = arms.get(0).space();
-        if (own.isEmpty() || body.isEmpty()) {
-            return Optional.empty();
-        }
-        long apart = own.bounds().orElseThrow().squaredGapTo(body.bounds().orElseThrow());
-        if (Math.sqrt((double) apart) / Micrometres.PER_METRE - required > sure) {
-            return Optional.empty();
-        }
-        List<Term> terms = new ArrayList<>();
-        terms.add(Term.of("gap by policy", policyGap, Dimension.LENGTH));
-        arms.forEach(a -> terms.addAll(a.allowance().terms("arm " + a.arm().id())));
-        return Gap.between(own, body).map(gap -> new Near(step, arms, other, gap, required, terms));
+                        + " is required; " + tooNear.size() + " of " + search.examined() + " pairs are too near.");
     }
 
     /** Holds what moves, if anything of it is loose. */
