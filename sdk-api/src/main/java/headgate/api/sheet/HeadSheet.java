@@ -38,6 +38,7 @@ public final class HeadSheet {
     private final WorkRange workRange;
     private final List<Supply> supplies;
     private final List<Hazard> hazards;
+    private final @Nullable List<Drop> drops;
     private final Figure withdrawTime;
     private final PowerLossState onPowerLoss;
     private final String hardwareRevision;
@@ -59,6 +60,7 @@ public final class HeadSheet {
         this.workRange = Objects.requireNonNull(from.workRange);
         this.supplies = List.copyOf(from.supplies);
         this.hazards = List.copyOf(from.hazards);
+        this.drops = from.drops;
         this.withdrawTime = Objects.requireNonNull(from.withdrawTime);
         this.onPowerLoss = Objects.requireNonNull(from.onPowerLoss);
         this.hardwareRevision = Objects.requireNonNull(from.hardwareRevision);
@@ -88,6 +90,7 @@ public final class HeadSheet {
         copy.workRange = workRange;
         copy.supplies.addAll(supplies);
         copy.hazards.addAll(hazards);
+        copy.drops = drops;
         copy.withdrawTime = withdrawTime;
         copy.onPowerLoss = onPowerLoss;
         copy.hardwareRevision = hardwareRevision;
@@ -194,6 +197,15 @@ public final class HeadSheet {
         return hazards;
     }
 
+    /**
+     * What it lets fall.
+     *
+     * @return its drops; none if it says that it drops nothing; empty if it does not say
+     */
+    public Optional<List<Drop>> drops() {
+        return Optional.ofNullable(drops);
+    }
+
     /** {@return the longest time to leave soil and canopy when told to, from any point of an action, s} */
     public Figure withdrawTime() {
         return withdrawTime;
@@ -227,6 +239,7 @@ public final class HeadSheet {
                 workRange,
                 supplies,
                 hazards,
+                drops,
                 withdrawTime,
                 onPowerLoss,
                 hardwareRevision);
@@ -268,6 +281,7 @@ public final class HeadSheet {
         private @Nullable WorkRange workRange;
         private final List<Supply> supplies = new ArrayList<>();
         private final List<Hazard> hazards = new ArrayList<>();
+        private @Nullable List<Drop> drops;
         private @Nullable Figure withdrawTime;
         private @Nullable PowerLossState onPowerLoss;
         private @Nullable String hardwareRevision;
@@ -456,6 +470,28 @@ public final class HeadSheet {
         public Builder hazards(Hazard... values) {
             hazards.clear();
             hazards.addAll(List.of(values));
+            return this;
+        }
+
+        /**
+         * Says what it lets fall: everything that leaves the head and comes to lie on the ground beside the place where it was
+         * taken. What stays where it stood does not fall.
+         *
+         * @param values its drops; none if it drops nothing
+         * @return this builder
+         */
+        public Builder drops(Drop... values) {
+            return drops(List.of(values));
+        }
+
+        /**
+         * Says what it lets fall.
+         *
+         * @param values its drops; none if it drops nothing
+         * @return this builder
+         */
+        public Builder drops(List<Drop> values) {
+            this.drops = List.copyOf(values);
             return this;
         }
 

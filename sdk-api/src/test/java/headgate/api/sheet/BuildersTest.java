@@ -114,6 +114,24 @@ class BuildersTest {
     }
 
     @Test
+    void aSheetTellsDroppingNothingFromNotSayingSo() {
+        Drop drop = Drop.over(Outline.rectangle(0, 1, 0, 1), Figure.measured(0.1));
+        HeadSheet silent = good().build();
+        HeadSheet nothing = good().drops().build();
+        HeadSheet one = good().drops(drop).build();
+
+        assertThat(silent.drops()).isEmpty();
+        assertThat(nothing.drops()).contains(List.of());
+        assertThat(one.drops()).contains(List.of(drop));
+        assertThat(one.toBuilder().build()).isEqualTo(one).isNotEqualTo(nothing);
+        assertThat(nothing).isNotEqualTo(silent);
+        assertThat(fields(() -> Drop.over(drop.outline(), Figure.measured(1.001))))
+                .containsExactly("height");
+        assertThat(fields(() -> Drop.over(drop.outline(), Figure.measured(-0.001))))
+                .containsExactly("height");
+    }
+
+    @Test
     void aStowedOrReadyPostureHasOneToolPoint() {
         Reach area = Reach.over(Outline.rectangle(0, 1, 0, 1), Interval.ofMetres(-1, 0));
         assertThat(fields(() -> Posture.named(PostureName.READY).region(area).build()))

@@ -8,6 +8,7 @@ import headgate.api.sheet.ActionTime;
 import headgate.api.sheet.Basis;
 import headgate.api.sheet.Breakaway;
 import headgate.api.sheet.Connector;
+import headgate.api.sheet.Drop;
 import headgate.api.sheet.Figure;
 import headgate.api.sheet.Forces;
 import headgate.api.sheet.Hazard;
@@ -85,6 +86,12 @@ public final class SheetCodec {
             term(o, h.guard());
             o.maybe(h.stopTime(), SheetCodec::figure);
         });
+        out.maybe(
+                s.drops(),
+                (o, drops) -> o.list(drops, (each, d) -> {
+                    ShapeCodec.outline(each, d.outline());
+                    figure(each, d.height());
+                }));
         figure(out, s.withdrawTime());
         term(out, s.onPowerLoss());
         out.text(s.hardwareRevision());
@@ -117,6 +124,8 @@ public final class SheetCodec {
         b.supplies(in.list(i -> Supply.of(SupplyKind.of(i.text()), i.figure(), i.figure(), figure(i)))
                 .toArray(Supply[]::new));
         b.hazards(in.list(SheetCodec::hazard).toArray(Hazard[]::new));
+        in.maybe(i -> i.list(each -> Drop.over(ShapeCodec.outline(each), figure(each))))
+                .ifPresent(b::drops);
         b.withdrawTime(figure(in));
         b.onPowerLoss(PowerLossState.of(in.text()));
         b.hardwareRevision(in.text());

@@ -15,6 +15,7 @@ import headgate.api.sheet.ActionTime;
 import headgate.api.sheet.Basis;
 import headgate.api.sheet.Breakaway;
 import headgate.api.sheet.Connector;
+import headgate.api.sheet.Drop;
 import headgate.api.sheet.Figure;
 import headgate.api.sheet.Forces;
 import headgate.api.sheet.Hazard;
@@ -179,6 +180,9 @@ public final class Generator {
                 .hardwareRevision(text());
         if (coin()) {
             b.actionTime(actionTime());
+        }
+        if (coin()) {
+            b.drops(some(3, () -> Drop.over(outline(), figure(0, 1))));
         }
         return b.build();
     }

@@ -13,6 +13,7 @@ import headgate.api.sheet.Accuracy;
 import headgate.api.sheet.ActionTime;
 import headgate.api.sheet.Breakaway;
 import headgate.api.sheet.Connector;
+import headgate.api.sheet.Drop;
 import headgate.api.sheet.Forces;
 import headgate.api.sheet.Hazard;
 import headgate.api.sheet.HeadSheet;
@@ -83,6 +84,7 @@ final class GripperSheet {
                         .depth(Range.of(0.02, 0.03))
                         .build())
                 .hazards(Hazard.of(HazardKind.CRUSHING, GuardKind.LIMITED_FORCE, measured(0.15)))
+                .drops(fallen(0.08, 0.20), fallen(-0.20, -0.08))
                 .withdrawTime(measured(0.22))
                 .onPowerLoss(PowerLossState.WITHDRAWS)
                 .hardwareRevision("B")
@@ -103,6 +105,14 @@ final class GripperSheet {
     private static Body ram() {
         return Body.of(
                 Prism.aroundCylinder(0.0, 0.0, 0.035, 0.0, 0.10), Prism.box(-0.025, 0.025, -0.025, 0.025, 0.09, 0.43));
+    }
+
+    /**
+     * Where a weed comes down that is let go at the edge of the reach. The outer finger opens first, so the weed slides down the
+     * inner one, its leaves folded together, and topples along the row.
+     */
+    private static Drop fallen(double right, double left) {
+        return Drop.over(Outline.rectangle(0.02, 0.50, right, left), measured(0.06));
     }
 
     private static Body weed() {

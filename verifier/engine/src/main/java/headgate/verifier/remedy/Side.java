@@ -37,6 +37,16 @@ public enum Side {
         };
     }
 
+    /** The way to this side, 1 micrometre long. */
+    Point unit() {
+        return switch (this) {
+            case FRONT -> new Point(1, 0);
+            case REAR -> new Point(-1, 0);
+            case LEFT -> new Point(0, 1);
+            case RIGHT -> new Point(0, -1);
+        };
+    }
+
     /** How far a point stands out on this side of the origin, micrometres. */
     long extent(Point p) {
         return switch (this) {

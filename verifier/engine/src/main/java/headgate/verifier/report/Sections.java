@@ -43,7 +43,8 @@ final class Sections {
                     topic("transport on the road, and the steps to it", "clearance.transport"),
                     topic("ways between two fold steps, and wheels that are steered to one side"),
                     topic("what heads hide from the carriage's sensors", "clearance.sensor-view"),
-                    topic("where pulled weeds and spoil fall", "clearance.drop-zone")),
+                    topic("where pulled weeds and spoil fall", "clearance.drop-zone"),
+                    topic("a head's own tool in what it dropped before, and wheels that roll over it")),
             section(Family.ROWS, topic("wheels on the headland, where the carriage turns")),
             section(
                     Family.THROUGHPUT,

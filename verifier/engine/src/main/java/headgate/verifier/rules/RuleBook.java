@@ -16,6 +16,7 @@ import headgate.verifier.rules.behaviour.Total;
 import headgate.verifier.rules.clearance.ArmToArm;
 import headgate.verifier.rules.clearance.ArmToFrame;
 import headgate.verifier.rules.clearance.ArmToWheels;
+import headgate.verifier.rules.clearance.DropZone;
 import headgate.verifier.rules.clearance.HeadToOwnArm;
 import headgate.verifier.rules.clearance.LiftedClears;
 import headgate.verifier.rules.clearance.SensorView;
@@ -97,7 +98,8 @@ public final class RuleBook {
             new HeadToOwnArm(),
             new LiftedClears(),
             new TransportClears(),
-            new SensorView());
+            new SensorView(),
+            new DropZone());
 
     private static final List<Rule> THROUGHPUT = List.of(new KeepsPace(), new CoversTheStand(), new AreaRate());
 

@@ -1,7 +1,6 @@
 package headgate.verifier.setup;
 
 import headgate.api.shape.Interval;
-import headgate.api.unit.Micrometres;
 import headgate.runtime.cropplan.CropPlan;
 import headgate.verifier.check.Case;
 import headgate.verifier.geometry.Rounding;
@@ -11,11 +10,10 @@ import headgate.verifier.geometry.Rounding;
  * of the pass.
  *
  * @param rows the rows
- * @param kept how far to either side of a row's line nothing is free: half of what a plant is wide, how far the row may
- *     wander, the policy's gap to the canopy, and how far an arm may be from its set-point; micrometres, rounded up
- * @param guess what comes to that beside a row whose place is a guess, micrometres, rounded up
+ * @param kept how far to either side of a row nothing is free: half of what a plant is wide, the policy's gap to the canopy,
+ *     and how far an arm may be from its set-point; m. How far the row may be off comes to that
  */
-public record FreeStrips(CropPlan.Rows rows, long kept, long guess) {
+public record FreeStrips(CropPlan.Rows rows, double kept) {
 
     /**
      * The free strips as one arm can use them.
@@ -30,10 +28,7 @@ public record FreeStrips(CropPlan.Rows rows, long kept, long guess) {
         double half = Math.max(
                 Math.max(plan.crop().canopyWidth(), plug) / 2, plan.crop().protectedRadius());
         double gap = subject.policy().value().canopyGap().value();
-        return new FreeStrips(
-                plan.rows(),
-                Rounding.up(half + plan.rows().wander() + gap + allowance.total()),
-                Rounding.up(plan.rows().guessRowError()));
+        return new FreeStrips(plan.rows(), half + gap + allowance.total());
     }
 
     /**
@@ -43,17 +38,12 @@ public record FreeStrips(CropPlan.Rows rows, long kept, long guess) {
      * @return true if it does
      */
     public boolean hold(Interval y) {
-        long spacing = Micrometres.nearest(rows.spacing());
-        long right = Math.floorDiv(2 * y.least() + (rows.perPass() - 1) * spacing, 2 * spacing);
-        return y.least() >= line(right) + kept(right) && y.most() <= line(right + 1) - kept(right + 1);
+        RowLine right = RowLine.of(rows, RowLine.rightOf(rows, y.least()));
+        RowLine left = RowLine.of(rows, right.number() + 1);
+        return y.least() >= right.y() + kept(right) && y.most() <= left.y() - kept(left);
     }
 
-    private long line(long row) {
-        return Math.round((2 * row - (rows.perPass() - 1)) * rows.spacing() * Micrometres.PER_METRE / 2.0);
-    }
-
-    private long kept(long row) {
-        boolean guessed = Lane.spansPlanterPasses(rows) || row < 0 || row >= rows.perPass();
-        return kept + (guessed ? guess : 0);
+    private long kept(RowLine row) {
+        return Rounding.up(kept + row.mayBeOff());
     }
 }

@@ -63,10 +63,8 @@ public record WheelRun(
 
     private static WheelRun best(Case subject, Carriage.Wheel wheel, Interval set) {
         CropPlan.Rows rows = subject.plan().value().rows();
-        long spacing = Micrometres.nearest(rows.spacing());
-        // Twice the y of a row is a whole number of spacings; so the search goes by the row to the right of the wheel.
-        long first = Math.floorDiv(2 * set.least() + (rows.perPass() - 1) * spacing, 2 * spacing) - 1;
-        long last = Math.floorDiv(2 * set.most() + (rows.perPass() - 1) * spacing, 2 * spacing) + 1;
+        long first = RowLine.rightOf(rows, set.least()) - 1;
+        long last = RowLine.rightOf(rows, set.most()) + 1;
         // Of two places with as much room the outer one, so that the two sides of a carriage are set alike.
         return LongStream.rangeClosed(first, last)
                 .mapToObj(row -> between(subject, wheel, set, row))
@@ -84,8 +82,8 @@ public record WheelRun(
         boolean spans = Lane.spansPlanterPasses(rows);
         double guessRight = spans || row < 0 ? rows.guessRowError() : 0;
         double guessLeft = spans || row + 1 >= rows.perPass() ? rows.guessRowError() : 0;
-        long right = line(rows, row);
-        long left = line(rows, row + 1);
+        long right = RowLine.at(rows, row);
+        long left = RowLine.at(rows, row + 1);
         long middle = Math.floorDiv(right + left + Micrometres.nearest(guessRight - guessLeft), 2L);
         long y = Math.max(set.least(), Math.min(set.most(), middle));
         return new WheelRun(
@@ -99,10 +97,6 @@ public record WheelRun(
                 plan.crop().canopyWidth(),
                 guessRight,
                 guessLeft);
-    }
-
-    private static long line(CropPlan.Rows rows, long row) {
-        return Math.round((2 * row - (rows.perPass() - 1)) * rows.spacing() * Micrometres.PER_METRE / 2.0);
     }
 
     /** {@return tyre width + 2 (wander + L² / 2R + gap), m} */

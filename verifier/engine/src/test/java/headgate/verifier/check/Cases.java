@@ -558,8 +558,13 @@ public final class Cases {
                 problems);
     }
 
-    /** {@return the default sheet of a head that pulls weeds, with everything set} */
+    /** {@return the default sheet of a head that pulls weeds, with everything set; it drops nothing} */
     public static HeadSheet.Builder weederSheet() {
+        return silentWeederSheet().drops();
+    }
+
+    /** {@return the same, but it does not say whether it drops anything} */
+    public static HeadSheet.Builder silentWeederSheet() {
         return sheet(Operation.PULL_WEEDS)
                 .workRange(WorkRange.builder()
                         .groundSpeed(Range.of(0.0, 0.5))
