@@ -60,6 +60,28 @@ final class Candidate {
         this.known = known;
     }
 
+    /** Begins anew with a piece of the reach. */
+    void usePiece(int which) {
+        piece = which;
+        lead = 0;
+        planned = false;
+        notBefore = Double.NEGATIVE_INFINITY;
+    }
+
+    /** Takes the head's answer for the plant as it enters the reach. */
+    void plan(HeadAction action) {
+        approach = action.approach();
+        inGround = action.inGround();
+        busy = action.busy();
+        planned = true;
+    }
+
+    /** Gives it up for good. */
+    void close(Miss why) {
+        closed = true;
+        target.failed(why);
+    }
+
     /** Remembers an answer of the head for this plant. */
     void answered(HeadAction action) {
         leastApproach = Math.min(leastApproach, action.approach());
