@@ -100,8 +100,14 @@ public final class PlannedStand {
                 SizeLaw.UNKNOWN);
     }
 
-    /** Even from the least to the largest height, or even within each class of size, as the plan gives their shares. */
-    private static SizeLaw heights(CropPlan.Weeds weeds) {
+    /**
+     * How tall a plan's weeds are: even from the least to the largest height, or even within each class of size, as the plan
+     * gives their shares.
+     *
+     * @param weeds the plan's weeds
+     * @return the law
+     */
+    public static SizeLaw heights(CropPlan.Weeds weeds) {
         if (weeds.sizes().isEmpty()) {
             return SizeLaw.even(weeds.heightLeast(), weeds.heightMost());
         }

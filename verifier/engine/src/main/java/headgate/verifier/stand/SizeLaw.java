@@ -84,6 +84,27 @@ public record SizeLaw(double least, List<Part> classes) {
         return grid(from);
     }
 
+    /**
+     * The share of plants that are shorter than a length; {@link #at} turned round, but for the grid.
+     *
+     * @param length the length, m
+     * @return the share, 0 to 1
+     */
+    public double below(double length) {
+        double sum = classes.stream().mapToDouble(Part::share).sum();
+        double from = least;
+        double shorter = 0;
+        for (Part part : classes) {
+            if (length >= part.upTo() && length > from) {
+                shorter += part.share();
+            } else if (length > from) {
+                shorter += part.share() * (length - from) / (part.upTo() - from);
+            }
+            from = part.upTo();
+        }
+        return shorter / sum;
+    }
+
     private static double grid(double length) {
         return Math.rint(length * 1e6) / 1e6;
     }

@@ -731,7 +731,8 @@ public final class Cases {
                         List.of(PlantClass.BROADLEAF, PlantClass.GRASS),
                         0.002,
                         0.01,
-                        0.02,
+                        // No lower than the crop, whose leaves therefore hide none.
+                        0.1,
                         0.15,
                         Optional.of(0.95),
                         Optional.of(0.1))),

@@ -35,7 +35,9 @@ public final class KeepsPace implements Rule {
                     + " alarms); the arm treats one at a time, and a weed is lost unless its action starts within d = chord"
                     + " / v - t_g. The share that starts in time is that of an M/G/1 queue with constant patience d, with the"
                     + " action times that the head itself answers; the shortest window counts for all. Coverage is seen x"
-                    + " allowed x reached; a weed within the protected radius of a crop plant is not allowed. Planting: T <= s / v, and v t_g <= chord, with the longest of the sheet's and the"
+                    + " allowed x reached. Seen is the recall of each class of size, less what stands under the leaves of a"
+                    + " taller crop plant (discs as wide as the canopy, one at each place of the row); a seen weed within the"
+                    + " protected radius of a crop plant is not allowed. Planting: T <= s / v, and v t_g <= chord, with the longest of the sheet's and the"
                     + " answered times. Arms that an interlock makes wait for one another are judged as if only one of them acted"
                     + " at a time: their streams add (weeding), or their times (planting), and what an interlock keeps a tool"
                     + " off is not treated. Arms that share a lane each take"
@@ -151,8 +153,9 @@ public final class KeepsPace implements Rule {
                 .term("mean time of an action", pace.meanTime(), Dimension.TIME)
                 .term("longest time in the ground t_g", pace.longestInGround(), Dimension.TIME)
                 .term("shortest start window d = chord / v - t_g", pace.patience(), Dimension.TIME)
-                .term("seen", pace.recall(), Dimension.SHARE)
-                .term("of the band, outside of protected ground", pace.unprotected(), Dimension.SHARE)
+                .term("recall, by class of size", pace.sight().recall(), Dimension.SHARE)
+                .term("seen: recall, less what leaves hide", pace.sight().seen(), Dimension.SHARE)
+                .term("of the seen, outside of protected ground", pace.sight().unprotected(), Dimension.SHARE)
                 .term("allowed: outside of protected ground, in reach and accepted", pace.allowed(), Dimension.SHARE)
                 .term("reached: started within the window", pace.reached(), Dimension.SHARE);
         if (!turns.alone()) {
@@ -169,7 +172,7 @@ public final class KeepsPace implements Rule {
             bestSpeed(plan, weeds, turns).ifPresent(v -> finding.propose(new SetSpeed(v)));
             return finding.decide(said + ": " + cause(pace, wanted) + ".");
         }
-        if (weeds.recall().isEmpty()) {
+        if (weeds.recall().isEmpty() && weeds.sizes().isEmpty()) {
             return finding.end(
                     Outcome.CAUTION,
                     said + ". PERFECT PERCEPTION ASSUMED: the crop plan does not say how many are seen.");
@@ -178,12 +181,17 @@ public final class KeepsPace implements Rule {
     }
 
     private static String cause(WeedingPace pace, double wanted) {
-        if (pace.recall() < wanted) {
-            return "only " + Dimension.SHARE.text(pace.recall()) + " are seen, whatever the head does";
+        if (pace.sight().seen() < wanted) {
+            String hidden = pace.sight().hidden() > 0
+                    ? ", as leaves of the crop hide "
+                            + Dimension.SHARE.text(pace.sight().hidden())
+                    : "";
+            return "only " + Dimension.SHARE.text(pace.sight().seen()) + " are seen" + hidden
+                    + ", whatever the head does";
         }
-        if (pace.recall() * pace.allowed() < wanted) {
+        if (pace.sight().seen() * pace.allowed() < wanted) {
             return "only " + Dimension.SHARE.text(pace.allowed())
-                    + " of the band may be treated (outside of protected ground, in reach, accepted), whatever the speed";
+                    + " of those seen may be treated (outside of protected ground, in reach, accepted), whatever the speed";
         }
         if (pace.patience() < 0) {
             return "a weed leaves the reach " + Dimension.TIME.text(-pace.patience())

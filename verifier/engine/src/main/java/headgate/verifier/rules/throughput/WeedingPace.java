@@ -24,9 +24,8 @@ import java.util.stream.Stream;
  *     for nobody
  * @param longestInGround longest time in the ground, s
  * @param patience shortest start window, s
- * @param recall share of weeds that is seen, 0 to 1
- * @param unprotected share of the band that lies outside of the crop plants' protected radius, 0 to 1
- * @param allowed share of the band's weeds that may be treated: outside of the protected radius, covered by the reach and
+ * @param sight what is seen of the weeds, and how much of that stands off the crop plants
+ * @param allowed share of the seen weeds that may be treated: outside of the protected radius, covered by the reach and
  *     accepted by the head, 0 to 1
  * @param reached share of those whose action starts in time, 0 to 1
  * @param keptOff share of the band's weeds that an interlock keeps the tool off, 0 to 1
@@ -40,8 +39,7 @@ record WeedingPace(
         double othersLoad,
         double longestInGround,
         double patience,
-        double recall,
-        double unprotected,
+        Sight sight,
         double allowed,
         double reached,
         double keptOff,
@@ -54,10 +52,12 @@ record WeedingPace(
         static Demand of(Turns turns, Station station, CropPlan plan, CropPlan.Weeds weeds, double speed) {
             HeadAnswers head = station.head().answers().orElseThrow();
             SpotTimes times = SpotTimes.weeds(station, turns.interlocks(), head, plan, weeds, speed);
-            double perSquareMetre = weeds.density() * weeds.recall().orElse(1.0)
-                    + weeds.falseAlarms().orElse(0.0);
-            double arrivals =
-                    speed * turns.lanesOf(station) * weeds.bandWidth() * perSquareMetre * allowed(times, plan, weeds);
+            Sight sight = Sight.of(plan, weeds);
+            // Nobody knows that a false alarm is one, nor that a crop plant is none: each costs an action.
+            double perSquareMetre = weeds.density() * sight.seen() * sight.unprotected()
+                    + weeds.falseAlarms().orElse(0.0)
+                    + weeds.cropTaken().orElse(0.0) / (plan.rows().plantSpacing() * weeds.bandWidth());
+            double arrivals = speed * turns.lanesOf(station) * weeds.bandWidth() * perSquareMetre * accepted(times);
             double patience = times.times().stream()
                     .mapToDouble(t -> t.patience(speed))
                     .min()
@@ -85,15 +85,14 @@ record WeedingPace(
                 .filter(Demand::asks)
                 .toList();
         SpotTimes times = own.times();
-        double recall = weeds.recall().orElse(1.0);
-        double unprotected = unprotected(plan, weeds);
+        Sight sight = Sight.of(plan, weeds);
         double keptOff = (double) times.keptOff() / times.planned();
         Optional<HeadFault> fault = Stream.concat(
                         Stream.of(times), others.stream().map(Demand::times))
                 .flatMap(t -> t.fault().stream())
                 .findFirst();
         if (times.times().isEmpty()) {
-            return new WeedingPace(speed, 0, 0, 0, 0, 0, recall, unprotected, 0, 0, keptOff, times.planned(), fault);
+            return new WeedingPace(speed, 0, 0, 0, 0, 0, sight, 0, 0, keptOff, times.planned(), fault);
         }
         ServiceTime service = ServiceTime.ofSamples(
                 times.times().stream().mapToDouble(SpotTimes.Time::busy).toArray());
@@ -110,22 +109,17 @@ record WeedingPace(
                         .max()
                         .orElse(0),
                 own.patience(),
-                recall,
-                unprotected,
-                allowed(times, plan, weeds),
+                sight,
+                sight.unprotected() * accepted(times),
                 reached(own, others, service),
                 keptOff,
                 times.planned(),
                 fault);
     }
 
-    private static double unprotected(CropPlan plan, CropPlan.Weeds weeds) {
-        return ProtectedGround.shareOutside(
-                plan.crop().protectedRadius(), plan.rows().plantSpacing(), weeds.bandWidth());
-    }
-
-    private static double allowed(SpotTimes times, CropPlan plan, CropPlan.Weeds weeds) {
-        return unprotected(plan, weeds) * times.times().size() / times.planned();
+    /** The share of the band that the reach covers and the head accepts. */
+    private static double accepted(SpotTimes times) {
+        return (double) times.times().size() / times.planned();
     }
 
     private static double reached(Demand own, List<Demand> others, ServiceTime service) {
@@ -159,6 +153,6 @@ record WeedingPace(
 
     /** The share of the target weeds that is treated: seen times allowed times reached. */
     double coverage() {
-        return recall * allowed * reached;
+        return sight.seen() * allowed * reached;
     }
 }

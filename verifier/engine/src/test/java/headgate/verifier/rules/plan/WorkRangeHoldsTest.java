@@ -25,7 +25,7 @@ class WorkRangeHoldsTest {
         assertThat(findings.get(0).examined()).isEqualTo(8);
         assertThat(findings.get(0).message())
                 .isEqualTo("In range are: speed 0.2 m/s, soil medium, soil moisture 20 %, weeds broadleaf and grass,"
-                        + " thinnest stem 2 mm, thickest stem 10 mm, lowest weed 20 mm, highest weed 150 mm.");
+                        + " thinnest stem 2 mm, thickest stem 10 mm, lowest weed 100 mm, highest weed 150 mm.");
     }
 
     @Test

@@ -97,7 +97,7 @@ class KeepsPaceTest {
                 .build());
 
         assertThat(finding.outcome()).isEqualTo(Outcome.FAIL);
-        assertThat(finding.message()).contains("only 50 % of the band may be treated");
+        assertThat(finding.message()).contains("only 50 % of those seen may be treated");
         assertThat(finding.proposals()).isEmpty();
     }
 
@@ -109,14 +109,44 @@ class KeepsPaceTest {
 
         double unprotected = 1 - Math.PI * 0.0025 / 0.08;
         assertThat(finding.terms())
-                .filteredOn(t -> t.name().equals("of the band, outside of protected ground"))
+                .filteredOn(t -> t.name().equals("of the seen, outside of protected ground"))
                 .singleElement()
                 .satisfies(t -> assertThat(t.measure().value()).isCloseTo(unprotected, within(1e-12)));
-        // The arm is asked for fewer weeds; H as above, with 0.08 a second less those on protected ground.
-        double arrivals = 0.08 * unprotected;
+        // The arm is asked for fewer weeds, and for as many false alarms: 0.04 m²/s times 1.9 and 0.1 a square metre.
+        double arrivals = 0.04 * (1.9 * unprotected + 0.1);
         double h = Math.exp(arrivals * 1.0);
         assertThat(finding.comparison().orElseThrow().measured().value())
                 .isCloseTo(0.95 * unprotected * h / (1 + arrivals * 1.5 * h), within(1e-9));
+    }
+
+    @Test
+    void countsWeedsUnderLeavesAsUnseen() {
+        // Leaves 100 mm wide every 400 mm hide 9.82 % of the band from view, and of the weeds, 100 to 150 mm tall, the
+        // 40 %
+        // that are lower than a crop of 120 mm.
+        double hidden = 0.4 * Math.PI * 0.0025 / 0.08;
+
+        Finding finding =
+                only(Cases.weeding().crop(new CropPlan.Crop(0.12, 0.1, 0.0)).build());
+
+        double seen = 0.95 * (1 - hidden);
+        assertThat(term(finding, "seen: recall, less what leaves hide")).isCloseTo(seen, within(1e-12));
+        double arrivals = 0.04 * (2 * seen + 0.1);
+        double h = Math.exp(arrivals * 1.0);
+        assertThat(finding.comparison().orElseThrow().measured().value())
+                .isCloseTo(seen * h / (1 + arrivals * 1.5 * h), within(1e-9));
+    }
+
+    @Test
+    void saysSoWhereLeavesHideTooMany() {
+        // All of the weeds are lower than the crop, whose leaves, 200 mm wide, hide pi x 0.01 m² of 0.08 m²: 39.3 %.
+        Finding finding =
+                only(Cases.weeding().crop(new CropPlan.Crop(0.2, 0.2, 0.0)).build());
+
+        assertThat(finding.outcome()).isEqualTo(Outcome.FAIL);
+        assertThat(finding.message())
+                .endsWith("only 57.7 % are seen, as leaves of the crop hide 37.3 %, whatever the head does.");
+        assertThat(finding.proposals()).isEmpty();
     }
 
     @Test
@@ -243,8 +273,12 @@ class KeepsPaceTest {
     }
 
     private static double asked(Finding finding) {
+        return term(finding, "weeds and false alarms");
+    }
+
+    private static double term(Finding finding, String begins) {
         return finding.terms().stream()
-                .filter(t -> t.name().startsWith("weeds and false alarms"))
+                .filter(t -> t.name().startsWith(begins))
                 .mapToDouble(t -> t.measure().value())
                 .sum();
     }

@@ -1,15 +1,15 @@
 package headgate.verifier.rules.throughput;
 
-/** How much of the band along a row lies within the protected radius of its plants. */
-final class ProtectedGround {
+/** How much of the band along a row lies in discs about its plants: their protected radius, or their leaves. */
+final class CropDiscs {
 
-    private ProtectedGround() {}
+    private CropDiscs() {}
 
     /**
-     * The share of the band that lies outside of all protected discs. The discs' centres stand on the middle of the band
+     * The share of the band that lies outside of all discs. The discs' centres stand on the middle of the band
      * at one spacing; over one spacing the discs cover, at the offset y, the length min(s, 2 sqrt(r^2 - y^2)).
      *
-     * @param radius protected radius r, m; 0 or more
+     * @param radius radius r of each disc, m; 0 or more
      * @param spacing distance s from plant to plant, m; more than 0
      * @param width width of the band, m; more than 0
      * @return the share, 0 to 1
