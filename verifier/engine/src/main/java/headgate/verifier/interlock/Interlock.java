@@ -23,6 +23,8 @@ import java.util.stream.Stream;
  * @param secondWhileFirstActs where the second arm's tool point may not go while the first acts
  * @param offsets what the second arm's tool point less the first's may not be while both act
  * @param neverTogether true if the two may not act at the same time at all
+ * @param excess how much of what a tool point reaches, or of the offsets that occur, the zones of one set close at most
+ *     besides what is too near in it; the largest share of all sets, 0 to 1
  */
 public record Interlock(
         String first,
@@ -33,7 +35,8 @@ public record Interlock(
         List<Zone> firstWhileSecondActs,
         List<Zone> secondWhileFirstActs,
         List<Zone> offsets,
-        boolean neverTogether) {
+        boolean neverTogether,
+        double excess) {
 
     /** Copies the lists. */
     public Interlock {

@@ -1,14 +1,19 @@
 package headgate.verifier.interlock;
 
+import headgate.verifier.geometry.Box;
 import headgate.verifier.geometry.Gap;
 import headgate.verifier.geometry.Occupied;
 import headgate.verifier.geometry.Rounding;
 import headgate.verifier.setup.ArmStance;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Works out what must not coincide so that two arms keep a gap. */
 final class InterlockMaker {
+
+    /** Most boxes of offsets that are looked at one by one. */
+    private static final int MOST_BOXES = 1024;
 
     private final ArmMaterial a;
     private final ArmMaterial b;
@@ -42,27 +47,48 @@ final class InterlockMaker {
         if (!apartAtRest) {
             return Optional.empty();
         }
-        List<Zone> firstNever = zones(b.resting(), a);
-        List<Zone> secondNever = zones(a.resting(), b);
-        if (closes(firstNever, a) || closes(secondNever, b)) {
+        Cover firstNever = closed(b.resting(), a, List.of());
+        Cover secondNever = closed(a.resting(), b, List.of());
+        if (closes(firstNever.zones(), a) || closes(secondNever.zones(), b)) {
             return Optional.empty();
         }
         boolean neverTogether = !keepApart(a.fixed(), b.fixed());
-        List<Zone> firstWhileActing = neverTogether ? List.of() : zones(b.fixed(), a);
-        List<Zone> secondWhileActing = neverTogether ? List.of() : zones(a.fixed(), b);
-        List<Zone> offsets = neverTogether
-                ? List.of()
-                : ZoneCover.of(a.moving().minus(b.moving()), required, b.reach().minus(a.reach()));
+        Cover firstWhileActing = neverTogether ? Cover.NOTHING : closed(b.fixed(), a, firstNever.zones());
+        Cover secondWhileActing = neverTogether ? Cover.NOTHING : closed(a.fixed(), b, secondNever.zones());
+        Cover offsets = neverTogether
+                ? Cover.NOTHING
+                : offsets(both(firstNever, firstWhileActing), both(secondNever, secondWhileActing));
         return Optional.of(new Interlock(
                 first,
                 second,
                 gap,
-                firstNever,
-                secondNever,
-                ZoneCover.without(firstWhileActing, firstNever),
-                ZoneCover.without(secondWhileActing, secondNever),
-                offsets,
-                neverTogether));
+                firstNever.zones(),
+                secondNever.zones(),
+                firstWhileActing.zones(),
+                secondWhileActing.zones(),
+                offsets.zones(),
+                neverTogether,
+                Stream.of(firstNever, secondNever, firstWhileActing, secondWhileActing, offsets)
+                        .mapToDouble(Cover::excess)
+                        .max()
+                        .orElse(0)));
+    }
+
+    private static List<Zone> both(Cover one, Cover other) {
+        return Stream.of(one, other).flatMap(c -> c.zones().stream()).toList();
+    }
+
+    /** Offsets that only places in other zones would give are closed by those. */
+    private Cover offsets(List<Zone> closedToFirst, List<Zone> closedToSecond) {
+        if (a.reach().isEmpty() || b.reach().isEmpty()) {
+            return Cover.NOTHING;
+        }
+        Occupied places = b.reach().minus(a.reach());
+        List<Box> first = Boxes.open(a.reach(), closedToFirst);
+        List<Box> second = Boxes.open(b.reach(), closedToSecond);
+        List<Box> possible =
+                first.size() * second.size() <= MOST_BOXES ? Boxes.differences(second, first) : places.boxes();
+        return ZoneCover.of(a.moving().minus(b.moving()), required, places, List.of(), possible);
     }
 
     private boolean keepApart(Occupied one, Occupied other) {
@@ -70,8 +96,13 @@ final class InterlockMaker {
     }
 
     /** Where the tool point brings what moves with it too near to something that stands. */
-    private List<Zone> zones(Occupied standing, ArmMaterial mover) {
-        return ZoneCover.of(standing.minus(mover.moving()), required, mover.reach());
+    private Cover closed(Occupied standing, ArmMaterial mover, List<Zone> closedAnyway) {
+        return ZoneCover.of(
+                standing.minus(mover.moving()),
+                required,
+                mover.reach(),
+                closedAnyway,
+                mover.reach().boxes());
     }
 
     /** Whether the tool point could not even start. */

@@ -1,25 +1,43 @@
 package headgate.verifier.interlock;
 
 import headgate.api.shape.Interval;
+import headgate.api.shape.Outline;
+import headgate.api.shape.Point;
+import headgate.api.shape.Prism;
+import headgate.api.sheet.Reach;
+import headgate.api.unit.Micrometres;
 import headgate.verifier.geometry.Box;
 import headgate.verifier.geometry.Occupied;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 
 /**
- * Covers a set, grown by a gap, by few zones. Each convex prism of the set that some place of the reach is too near to is
- * covered by the box around what of it is no farther than the gap, grown by the gap, and cut to the box around the reach and a tenth of a millimetre more. Zones that another holds are dropped, and two become one as long as
- * that closes no more than half a percent of the box around the reach; of more than 64, neighbours are joined first. So the zones hold every place that is too
- * near, and more: up to the box around each grown prism, and half a percent for each zone that was saved.
+ * Covers a set, grown by a gap, by few zones.
+ *
+ * <p>Each convex prism of the set that some place of the reach is too near to is covered by the box around what of it is
+ * no farther than the gap, grown by the gap, and cut to the box around the reach and a tenth of a millimetre more. Where
+ * such boxes close more than one part in a hundred of the reach besides, prisms are cut into slabs, each with a box of its
+ * own: 2, 4, 8, up to 32 of them, as long as there are no more than 64 boxes. Then two boxes become one for as long as no
+ * more than two parts in a hundred of the reach are closed besides, counted on {@link Samples}; and a zone is left out if
+ * the others close all that it is there for.
+ *
+ * <p>So every place that is too near lies in a zone; and no zone can be left out. That no other cover has fewer zones is
+ * not shown: to find the least number is a hard problem.
  */
 final class ZoneCover {
 
-    /** What the joining of two zones may close besides them, as a share of the box around the reach. */
-    private static final double SPARE = 0.005;
+    /** What zones may close besides what is too near for the sake of fewer zones, as a share of the reach. */
+    static final double SPARE = 0.02;
 
     /** Most zones that are joined with care; with more of them, those next to each other in order are joined first. */
     private static final int MOST = 64;
+
+    private static final int MOST_SLABS = 32;
+
+    /** Most prisms that are taken off what is closed, to say how much is closed besides. */
+    private static final int MOST_COUNTED = 6;
 
     private static final Comparator<Interval> SIDE =
             Comparator.comparingLong(Interval::least).thenComparingLong(Interval::most);
@@ -27,44 +45,91 @@ final class ZoneCover {
     private static final Comparator<Zone> ORDER =
             Comparator.comparing(Zone::x, SIDE).thenComparing(Zone::y, SIDE).thenComparing(Zone::z, SIDE);
 
-    private ZoneCover() {}
+    private static final Interval EDGE = new Interval(-Zone.TENTH, Zone.TENTH);
+
+    private final long gap;
+    private final Occupied places;
+    private final Occupied reach;
+    private final double room;
+    private final List<Prism> near;
+    private final List<Surroundings> surroundings;
+    private final Samples samples;
+
+    private ZoneCover(Occupied set, long gap, Occupied places) {
+        this.gap = gap;
+        this.places = places;
+        // The ends of a reach must lie inside of zones and not on their faces.
+        this.reach = places.over(Reach.over(Outline.rectangle(EDGE, EDGE), EDGE));
+        this.room = reach.cubicMetres();
+        // What is too near to a place of the reach has a point within the gap of it: other prisms do not matter.
+        this.near = set.nearerThan(gap, places).prisms();
+        this.surroundings =
+                near.stream().map(p -> new Surroundings(p, gap, reach)).toList();
+        this.samples = new Samples(
+                reach, surroundings.stream().map(Surroundings::bound).toList());
+    }
 
     /**
      * Covers what a reach meets of a set.
      *
      * @param set the places or offsets at which material meets
      * @param gap the gap to be kept from them, micrometres
-     * @param reach the places or offsets that occur
-     * @return the zones, in a fixed order
+     * @param places the places or offsets that occur; convex
+     * @return the cover
      */
-    static List<Zone> of(Occupied set, long gap, Occupied reach) {
-        if (reach.isEmpty()) {
-            return List.of();
+    static Cover of(Occupied set, long gap, Occupied places) {
+        return of(set, gap, places, List.of(), places.boxes());
+    }
+
+    /**
+     * Covers what a reach meets of a set, and is not closed anyway.
+     *
+     * @param set the places or offsets at which material meets
+     * @param gap the gap to be kept from them, micrometres
+     * @param places the places or offsets that occur; convex
+     * @param closed zones that are closed in any case
+     * @param possible boxes that hold, together, the places or offsets that other limits let occur
+     * @return the cover
+     */
+    static Cover of(Occupied set, long gap, Occupied places, List<Zone> closed, List<Box> possible) {
+        if (places.isEmpty() || set.nearerThan(gap, places).isEmpty()) {
+            return Cover.NOTHING;
         }
-        Box within = reach.bounds().orElseThrow().grown(Zone.TENTH);
-        List<Zone> zones = new ArrayList<>();
-        // What is too near to a place of the reach has a point within the gap of it: the rest of a prism does not
-        // matter.
-        for (Box box : set.nearerThan(gap, reach).boxesWithin(within.grown(gap))) {
-            zones.add(Zone.around(common(box.grown(gap), within)));
+        return new ZoneCover(set, gap, places).make(closed, possible);
+    }
+
+    private Cover make(List<Zone> closed, List<Box> possible) {
+        List<Zone> cells = new ArrayList<>();
+        surroundings.forEach(each -> cells.addAll(slabs(each)));
+        cells.sort(ORDER);
+        List<Zone> zones = needed(joined(widest(cells)), closed, possible);
+        return zones.isEmpty() ? Cover.NOTHING : new Cover(zones, excess(zones));
+    }
+
+    /** As many slabs as bring what is closed besides under one prism's part of half of what is spare. */
+    private List<Zone> slabs(Surroundings prism) {
+        List<Zone> best = prism.whole();
+        int besides = besides(best).cardinality();
+        int prisms = surroundings.size();
+        for (int count = 2;
+                besides > samples.share(SPARE / 2) / prisms && count <= MOST_SLABS && count * prisms <= MOST;
+                count *= 2) {
+            for (boolean alongX : new boolean[] {true, false}) {
+                List<Zone> finer = prism.cut(alongX, count);
+                int left = besides(finer).cardinality();
+                if (left < besides) {
+                    best = finer;
+                    besides = left;
+                }
+            }
         }
-        zones.sort(ORDER);
-        return joined(widest(zones), SPARE * Zone.around(within).volume());
+        return best;
     }
 
-    /** Zones that the others do not hold. */
-    static List<Zone> without(List<Zone> zones, List<Zone> others) {
-        return zones.stream()
-                .filter(z -> others.stream().noneMatch(o -> o.holds(z)))
-                .toList();
-    }
-
-    private static Box common(Box a, Box b) {
-        return new Box(common(a.x(), b.x()), common(a.y(), b.y()), common(a.z(), b.z()));
-    }
-
-    private static Interval common(Interval a, Interval b) {
-        return new Interval(Math.max(a.least(), b.least()), Math.min(a.most(), b.most()));
+    private BitSet besides(List<Zone> zones) {
+        BitSet all = new BitSet();
+        zones.forEach(z -> all.or(samples.besides(z)));
+        return all;
     }
 
     /** The zones that no other holds, each once. */
@@ -75,31 +140,45 @@ final class ZoneCover {
                 .toList();
     }
 
-    /** Joins the two whose hull closes least besides them, as long as that is no more than what is spare. */
-    private static List<Zone> joined(List<Zone> zones, double spare) {
+    /** Joins the two whose hull closes least besides, as long as all that is closed besides is no more than what is spare. */
+    private List<Zone> joined(List<Zone> zones) {
         List<Zone> left = new ArrayList<>(fewer(zones));
+        BitSet besides = besides(left);
         while (true) {
-            double least = Double.POSITIVE_INFINITY;
-            int first = -1;
-            int second = -1;
+            Pair best = null;
             for (int i = 0; i < left.size(); i++) {
                 for (int j = i + 1; j < left.size(); j++) {
-                    double excess = excess(left.get(i), left.get(j));
-                    if (excess < least) {
-                        least = excess;
-                        first = i;
-                        second = j;
-                    }
+                    Pair pair = pair(left.get(i), left.get(j), besides);
+                    best = best == null || pair.compareTo(best) < 0 ? pair : best;
                 }
             }
-            if (first < 0 || least > spare) {
+            if (best == null
+                    || besides.cardinality() + best.more() > Math.max(besides.cardinality(), samples.share(SPARE))) {
                 left.sort(ORDER);
                 return List.copyOf(left);
             }
-            Zone both = left.get(first).hull(left.get(second));
+            Zone both = best.hull();
             left.removeIf(both::holds);
             left.add(both);
+            besides.or(samples.besides(both));
         }
+    }
+
+    /** Two zones as one: how many samples more that closes besides, and the volume that it adds. */
+    private record Pair(Zone hull, int more, double volume) implements Comparable<Pair> {
+
+        @Override
+        public int compareTo(Pair other) {
+            int byMore = Integer.compare(more, other.more);
+            return byMore != 0 ? byMore : Double.compare(volume, other.volume);
+        }
+    }
+
+    private Pair pair(Zone a, Zone b, BitSet besides) {
+        Zone hull = a.hull(b);
+        BitSet more = (BitSet) samples.besides(hull).clone();
+        more.andNot(besides);
+        return new Pair(hull, more.cardinality(), hull.volume() - a.volume() - b.volume() + a.commonVolume(b));
     }
 
     /** A head of hundreds of prisms needs no zone for each: every two that follow one another become one. */
@@ -115,7 +194,45 @@ final class ZoneCover {
         return left;
     }
 
-    private static double excess(Zone a, Zone b) {
-        return a.hull(b).volume() - a.volume() - b.volume() + a.commonVolume(b);
+    /** Leaves out what the rest closes, the smallest first: whatever is kept then stays needed as more is left out. */
+    private List<Zone> needed(List<Zone> zones, List<Zone> closed, List<Box> possible) {
+        List<Zone> left = new ArrayList<>(zones);
+        List<Zone> smallestFirst = zones.stream()
+                .sorted(Comparator.comparingDouble(Zone::volume).thenComparing(ORDER))
+                .toList();
+        for (Zone zone : smallestFirst) {
+            List<Zone> others = new ArrayList<>(closed);
+            left.stream().filter(z -> !z.equals(zone)).forEach(others::add);
+            if (Rest.of(zone, others).stream().map(Rest::box).noneMatch(part -> isNear(part, possible))) {
+                left.remove(zone);
+            }
+        }
+        return List.copyOf(left);
+    }
+
+    private boolean isNear(Box part, List<Box> possible) {
+        return surroundings.stream().anyMatch(s -> s.reachesInto(part, places, possible));
+    }
+
+    /** What the zones close of the reach besides what is too near, as a share of the reach; never understated. */
+    private double excess(List<Zone> zones) {
+        Occupied closed = Occupied.of(zones.stream()
+                .map(z -> Prism.of(Outline.rectangle(z.x(), z.y()), z.z()))
+                .toList());
+        // Less than what is too near: some of the prisms, with a polygon inside the disc beside them, and the gap above
+        // and
+        // below.
+        List<Prism> largest = near.stream()
+                .sorted(Comparator.comparingDouble((Prism p) -> -p.volume()))
+                .limit(MOST_COUNTED)
+                .toList();
+        Occupied counted = Occupied.of(largest);
+        Outline disc = Outline.insideDisc(Point.ORIGIN, Micrometres.toMetres(gap), 16);
+        Occupied inner = counted.over(Reach.over(disc, Interval.at(0))).and(counted.overLift(new Interval(-gap, gap)));
+        return Math.min(1, Math.max(0, (inReach(closed) - inReach(inner)) / room));
+    }
+
+    private double inReach(Occupied volume) {
+        return volume.cubicMetres() + room - volume.and(reach).cubicMetres();
     }
 }

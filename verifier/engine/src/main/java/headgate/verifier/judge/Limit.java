@@ -62,7 +62,12 @@ public sealed interface Limit {
                     second + ", while arm " + interlock.first() + " acts, stays out of",
                     interlock.secondWhileFirstActs());
             add(parts, "while both act, " + second + " less " + first + " stays out of", interlock.offsets());
-            return subject + ", each tool point seen from its own mount: " + String.join("; ", parts);
+            String text = subject + ", each tool point seen from its own mount: " + String.join("; ", parts);
+            return interlock.zones() == 0
+                    ? text
+                    : text + "; besides what is too near, that closes at most "
+                            + Dimension.SHARE.text(interlock.excess(), RoundingMode.CEILING)
+                            + " of where a tool point, or an offset, can be";
         }
 
         private static void add(List<String> parts, String what, List<Zone> zones) {

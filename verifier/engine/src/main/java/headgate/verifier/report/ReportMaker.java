@@ -109,7 +109,8 @@ public final class ReportMaker {
                         i.firstWhileSecondActs(),
                         i.secondWhileFirstActs(),
                         i.offsets(),
-                        i.neverTogether()));
+                        i.neverTogether(),
+                        i.excess()));
     }
 
     private String heads() {

@@ -9,6 +9,7 @@ import headgate.verifier.interlock.RandomPair.Side;
 import java.nio.ByteBuffer;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
@@ -39,6 +40,9 @@ final class CoincidenceTally {
     /** Largest amount by which an allowed configuration is nearer than the gap, micrometres; negative if none is. */
     double mostTooNear = Double.NEGATIVE_INFINITY;
 
+    /** What the zones of each interlock close at most besides what is too near, in the set where that is most. */
+    final List<Double> excesses = new ArrayList<>();
+
     private final MessageDigest digest = sha256();
 
     static CoincidenceTally of(int from, int to) {
@@ -60,6 +64,9 @@ final class CoincidenceTally {
         Interlock interlock = made.get();
         interlocks++;
         zones += interlock.zones();
+        if (interlock.zones() > 0) {
+            excesses.add(interlock.excess());
+        }
         neverTogether += interlock.neverTogether() ? 1 : 0;
         withForbiddenPlaces +=
                 interlock.firstNever().isEmpty() && interlock.secondNever().isEmpty() ? 0 : 1;
@@ -86,6 +93,15 @@ final class CoincidenceTally {
         }
         digest.update(
                 ByteBuffer.allocate(Integer.BYTES).putInt(interlock.zones()).array());
+    }
+
+    /** The excess that a share of all interlocks do not go beyond. */
+    double excess(double share) {
+        return excesses.stream()
+                .sorted()
+                .skip((long) (share * (excesses.size() - 1)))
+                .findFirst()
+                .orElseThrow();
     }
 
     private void see(double allowedDistance) {

@@ -60,6 +60,9 @@ class CoincidencesAgainstOtherEngineTest {
                 .with("pairs", all.pairs)
                 .with("interlocks", all.interlocks)
                 .with("zones", all.zones)
+                .with("excessMedian", up(all.excess(0.5)))
+                .with("excessOf95InAHundred", up(all.excess(0.95)))
+                .with("excessMost", up(all.excess(1)))
                 .with("interlocksThatLetOneActAtATime", all.neverTogether)
                 .with("interlocksWithPlacesThatAreNeverAllowed", all.withForbiddenPlaces)
                 .with("coincidencesAllowed", all.allowed)
@@ -75,8 +78,8 @@ class CoincidencesAgainstOtherEngineTest {
                 .write();
     }
 
-    /** Three decimals, rounded up, so that the file overstates an error rather than hides one. */
-    private static String up(double micrometres) {
-        return BigDecimal.valueOf(micrometres).setScale(3, RoundingMode.CEILING).toPlainString();
+    /** Three decimals, rounded up, so that the file overstates an error, or an excess, rather than hides one. */
+    private static String up(double figure) {
+        return BigDecimal.valueOf(figure).setScale(3, RoundingMode.CEILING).toPlainString();
     }
 }

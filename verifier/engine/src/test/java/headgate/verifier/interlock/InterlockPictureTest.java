@@ -30,7 +30,7 @@ class InterlockPictureTest {
         Occupied reach = Occupied.hullOf(
                 List.of(Reach.over(Outline.rectangle(-0.29, 0.29, -0.15, 0.15), Interval.ofMetres(-0.6, -0.2))));
         Occupied meeting = right.minus(left);
-        List<Zone> zones = ZoneCover.of(meeting, GAP, reach.minus(reach));
+        List<Zone> zones = ZoneCover.of(meeting, GAP, reach.minus(reach)).zones();
         Outline offsets = Outline.rectangle(-0.58, 0.58, -0.3, 0.3);
 
         Plot plot = new Plot(

@@ -215,7 +215,7 @@ class ReplayTest {
 
     @Test
     void waitsForANeighbourThatMayNotActAtTheSameTime() {
-        Interlock turns = new Interlock("a", "b", 0.03, List.of(), List.of(), List.of(), List.of(), List.of(), true);
+        Interlock turns = new Interlock("a", "b", 0.03, List.of(), List.of(), List.of(), List.of(), List.of(), true, 0);
         ReplaySetting free = head.setting(0.2, 2, TestHead.arm("a", 0), TestHead.arm("b", 1_000_000));
         ReplaySetting inTurn = new ReplaySetting(
                 free.speed(),

@@ -177,6 +177,8 @@ public final class JsonReport {
         list("secondWhileFirstActs", interlock.secondWhileFirstActs(), this::zone);
         list("offsets", interlock.offsets(), this::zone);
         json.writeBooleanField("neverTogether", interlock.neverTogether());
+        json.writeFieldName("excess");
+        number(interlock.excess());
         json.writeEndObject();
     }
 
