@@ -70,8 +70,7 @@ public final class Replayer {
         return ReplayReport.of(
                 new Edition(version, RuleBook.VERSION),
                 replayed.subject(),
-                replayed.plots(),
-                replayed.summary(),
+                replayed.study(),
                 replayed.missing(),
                 others);
     }

@@ -100,6 +100,13 @@ final class ReplayCommand implements Callable<Integer> {
     private List<Double> speeds = new ArrayList<>();
 
     @Option(
+            names = "--speeds-only",
+            description =
+                    "Replays at these speeds only, and looks for no best speed, no density that can be borne and no"
+                            + " remedies.")
+    private boolean speedsOnly;
+
+    @Option(
             names = "--out",
             paramLabel = "DIR",
             description = "Where the results go: a new or empty folder, or the one of a replay that was stopped.")
@@ -183,6 +190,7 @@ final class ReplayCommand implements Callable<Integer> {
                 length == null ? OptionalDouble.empty() : OptionalDouble.of(length),
                 densities,
                 speeds,
+                !speedsOnly,
                 answers,
                 threads);
     }

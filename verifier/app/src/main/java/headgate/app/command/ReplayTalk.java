@@ -12,6 +12,9 @@ final class ReplayTalk implements ReplayWatch {
     private static final int MANY = 100;
 
     private final Console console;
+    private String round = "";
+    private int rounds;
+    private boolean last;
     private String stand = "";
 
     ReplayTalk(Console console) {
@@ -26,8 +29,15 @@ final class ReplayTalk implements ReplayWatch {
     }
 
     @Override
+    public void round(String what) {
+        rounds++;
+        round = what;
+    }
+
+    @Override
     public void begins(int number, int of, String name) {
         stand = "stand " + number + " of " + of + " (" + name + ")";
+        last = number == of;
     }
 
     @Override
@@ -37,8 +47,13 @@ final class ReplayTalk implements ReplayWatch {
         }
     }
 
+    /** The first round is over each stand; what is tried after it takes one word each. */
     @Override
     public void done(boolean kept) {
-        console.warn("headgate: " + stand + (kept ? ": kept from an earlier run" : ": done"));
+        if (rounds <= 1) {
+            console.warn("headgate: " + stand + (kept ? ": kept from an earlier run" : ": done"));
+        } else if (last) {
+            console.warn("headgate: " + round + (kept ? ": kept from an earlier run" : ": done"));
+        }
     }
 }

@@ -2,6 +2,8 @@ package headgate.verifier.plot;
 
 import headgate.verifier.replay.ActionObserver;
 import headgate.verifier.replay.ReplayOutcome;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -21,6 +23,19 @@ public record PlotResult(
     /** Copies the list. */
     public PlotResult {
         passes = List.copyOf(passes);
+    }
+
+    /**
+     * Adds passes at other speeds.
+     *
+     * @param more results of the same plot
+     * @return both, in the order of the speeds
+     */
+    public PlotResult with(PlotResult more) {
+        List<Pass> all = new ArrayList<>(passes);
+        all.addAll(more.passes());
+        all.sort(Comparator.comparingDouble(pass -> pass.outcome().speed()));
+        return new PlotResult(name, sha256, madeUp, density, asked + more.asked(), all);
     }
 
     /**

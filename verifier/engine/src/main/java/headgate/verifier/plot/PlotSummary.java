@@ -16,12 +16,14 @@ import java.util.OptionalDouble;
  * What may be said from several plots: those that were recorded as one group, those that were made up by density.
  *
  * @param wanted what is wanted
+ * @param grid the speeds that every group was run at, ascending, m/s; a group's others refine its best speed
  * @param groups the groups: recorded plots first, then by density, ascending
  */
-public record PlotSummary(Wanted wanted, List<Group> groups) {
+public record PlotSummary(Wanted wanted, List<Double> grid, List<Group> groups) {
 
-    /** Copies the list. */
+    /** Copies the lists. */
     public PlotSummary {
+        grid = List.copyOf(grid);
         groups = List.copyOf(groups);
     }
 
@@ -57,6 +59,31 @@ public record PlotSummary(Wanted wanted, List<Group> groups) {
         public Group {
             cells = List.copyOf(cells);
         }
+
+        /** {@return true if every speed passes, so that a higher one might, too} */
+        public boolean toTheTop() {
+            return best.isPresent() && best.get() == cells.get(cells.size() - 1).speed();
+        }
+
+        /**
+         * Says whether a plot belongs to the group.
+         *
+         * @param plot what came of the plot
+         * @return true if it does
+         */
+        public boolean holds(PlotResult plot) {
+            return plot.madeUp() == madeUp && plot.density().equals(density);
+        }
+
+        /**
+         * Finds a speed.
+         *
+         * @param speed m/s
+         * @return what came of it; empty if it was not run
+         */
+        public Optional<Cell> at(double speed) {
+            return cells.stream().filter(c -> c.speed() == speed).findFirst();
+        }
     }
 
     /**
@@ -90,11 +117,12 @@ public record PlotSummary(Wanted wanted, List<Group> groups) {
     /**
      * Sums up.
      *
-     * @param results results of one case at the same speeds, at least one
+     * @param results results of one case, those of one group at the same speeds; at least one
      * @param wanted what is wanted
+     * @param grid the speeds that every group was run at, ascending, m/s
      * @return what may be said
      */
-    public static PlotSummary of(List<PlotResult> results, Wanted wanted) {
+    public static PlotSummary of(List<PlotResult> results, Wanted wanted, List<Double> grid) {
         Map<String, List<PlotResult>> byKind = new LinkedHashMap<>();
         results.stream()
                 .sorted((a, b) -> a.madeUp() != b.madeUp()
@@ -108,7 +136,7 @@ public record PlotSummary(Wanted wanted, List<Group> groups) {
             PlotResult first = kind.get(0);
             groups.add(group(kind, wanted, !expected || !first.madeUp() || isExpected(first, wanted)));
         }
-        return new PlotSummary(wanted, groups);
+        return new PlotSummary(wanted, grid, groups);
     }
 
     private static boolean isExpected(PlotResult result, Wanted wanted) {

@@ -38,6 +38,7 @@ final class TravelOrder implements Consumer<Plant>, Closeable {
             .thenComparingLong(p -> p.position().y());
 
     private final Path scratch;
+    private final int atOnce;
     private final List<Path> runs = new ArrayList<>();
     private final List<Plant> held = new ArrayList<>();
     private @Nullable DataOutputStream open;
@@ -45,13 +46,18 @@ final class TravelOrder implements Consumer<Plant>, Closeable {
     private boolean finished;
 
     TravelOrder(Path scratch) {
+        this(scratch, AT_ONCE);
+    }
+
+    TravelOrder(Path scratch, int atOnce) {
         this.scratch = scratch;
+        this.atOnce = atOnce;
     }
 
     @Override
     public void accept(Plant plant) {
         held.add(plant);
-        if (held.size() >= AT_ONCE) {
+        if (held.size() >= atOnce) {
             writeHeld();
         }
     }

@@ -5,12 +5,14 @@ import headgate.verifier.check.Case;
 import headgate.verifier.check.Dimension;
 import headgate.verifier.check.HeadUnderTest;
 import headgate.verifier.plot.PlotResult;
+import headgate.verifier.plot.PlotStudy;
 import headgate.verifier.plot.PlotSummary;
 import headgate.verifier.replay.ArmUse;
 import headgate.verifier.trial.Standing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
@@ -21,8 +23,7 @@ import java.util.stream.Collectors;
  * @param title what was replayed
  * @param subjects digests of all files that it follows from
  * @param arms the arms at work, in the order in which actions number them
- * @param summary what may be said
- * @param plots what came of each plot
+ * @param study what came of the plots
  * @param missing what the files do not say and was taken as perfect, as clauses
  */
 public record ReplayReport(
@@ -30,15 +31,13 @@ public record ReplayReport(
         String title,
         List<Subject> subjects,
         List<String> arms,
-        PlotSummary summary,
-        List<PlotResult> plots,
+        PlotStudy study,
         List<String> missing) {
 
     /** Copies the lists. */
     public ReplayReport {
         subjects = List.copyOf(subjects);
         arms = List.copyOf(arms);
-        plots = List.copyOf(plots);
         missing = List.copyOf(missing);
     }
 
@@ -47,19 +46,13 @@ public record ReplayReport(
      *
      * @param edition which program makes it
      * @param subject the case
-     * @param plots what came of each plot, at least one
-     * @param summary what may be said
+     * @param study what came of the plots, at least one
      * @param missing what was taken as perfect
      * @param others further files that it follows from
      * @return the report
      */
     public static ReplayReport of(
-            Edition edition,
-            Case subject,
-            List<PlotResult> plots,
-            PlotSummary summary,
-            List<String> missing,
-            List<Subject> others) {
+            Edition edition, Case subject, PlotStudy study, List<String> missing, List<Subject> others) {
         List<Subject> subjects = new ArrayList<>();
         for (HeadUnderTest head : subject.heads()) {
             subjects.add(new Subject("head", head.label(), head.facts().sha256()));
@@ -68,7 +61,7 @@ public record ReplayReport(
         subjects.add(file("crop plan", subject.plan()));
         subjects.add(file("policy", subject.policy()));
         subjects.addAll(others);
-        for (PlotResult plot : plots) {
+        for (PlotResult plot : study.plots()) {
             if (!plot.madeUp()) {
                 subjects.add(new Subject("stand", plot.name(), plot.sha256()));
             }
@@ -76,18 +69,28 @@ public record ReplayReport(
         String heads = subject.heads().stream().map(HeadUnderTest::label).collect(Collectors.joining(" and "));
         return new ReplayReport(
                 edition,
-                Plain.line(heads + " on " + subject.carriage().value().name() + ": "
+                Plain.line(Words.capital(heads) + " on "
+                        + subject.carriage().value().name() + ": "
                         + subject.plan().value().name()),
                 subjects,
-                plots.get(0).passes().get(0).outcome().arms().stream()
+                study.plots().get(0).passes().get(0).outcome().arms().stream()
                         .map(ArmUse::arm)
                         .map(Plain::line)
                         .toList(),
-                summary,
-                plots.stream()
-                        .map(p -> new PlotResult(
-                                Plain.line(p.name()), p.sha256(), p.madeUp(), p.density(), p.asked(), p.passes()))
-                        .toList(),
+                new PlotStudy(
+                        study.plots().stream()
+                                .map(p -> new PlotResult(
+                                        Plain.line(p.name()),
+                                        p.sha256(),
+                                        p.madeUp(),
+                                        p.density(),
+                                        p.asked(),
+                                        p.passes()))
+                                .toList(),
+                        study.summary(),
+                        study.density(),
+                        study.proposals(),
+                        study.asked()),
                 missing);
     }
 
@@ -95,17 +98,43 @@ public record ReplayReport(
         return new Subject(kind, Plain.fileName(loaded.file()), loaded.sha256());
     }
 
+    /** {@return what came of each plot} */
+    public List<PlotResult> plots() {
+        return study.plots();
+    }
+
+    /** {@return what may be said of groups of plots} */
+    public PlotSummary summary() {
+        return study.summary();
+    }
+
+    /**
+     * A pass whose first actions were kept.
+     *
+     * @param plot the plot
+     * @param pass the pass
+     */
+    public record Shown(PlotResult plot, PlotResult.Pass pass) {}
+
+    /** {@return the first pass at the wanted speed in which an arm did anything; empty if there is none} */
+    public Optional<Shown> shown() {
+        return plots().stream()
+                .flatMap(plot -> plot.passes().stream().map(pass -> new Shown(plot, pass)))
+                .filter(shown -> !shown.pass().timeline().isEmpty())
+                .findFirst();
+    }
+
     /** {@return how it stands: the plots that are judged, at the wanted speed} */
     public Standing standing() {
-        return summary.standing();
+        return summary().standing();
     }
 
     /** {@return one sentence for each group of plots that is judged} */
     public List<String> verdicts() {
         List<String> verdicts = new ArrayList<>();
-        for (PlotSummary.Group group : summary.groups()) {
+        for (PlotSummary.Group group : summary().groups()) {
             for (PlotSummary.Cell cell : group.cells()) {
-                if (group.judged() && cell.speed() == summary.wanted().speed()) {
+                if (group.judged() && cell.speed() == summary().wanted().speed()) {
                     verdicts.add(sentence(group, cell));
                 }
             }
@@ -120,8 +149,8 @@ public record ReplayReport(
         }
         String at = "at " + Dimension.SPEED.text(cell.speed()) + " "
                 + Dimension.SHARE.text(cell.coverage().mean()) + " of " + cell.targets() + " plants are treated";
-        String wanted = Dimension.SHARE.text(summary.wanted().coverage()) + " are wanted";
-        String sure = Dimension.SHARE.text(summary.wanted().confidence()) + " sure, from "
+        String wanted = Dimension.SHARE.text(summary().wanted().coverage()) + " are wanted";
+        String sure = Dimension.SHARE.text(summary().wanted().confidence()) + " sure, from "
                 + cell.coverage().of();
         return where
                 + switch (cell.standing()) {
@@ -157,9 +186,37 @@ public record ReplayReport(
                 + (density.isPresent() ? " at " + Dimension.DENSITY.text(density.getAsDouble()) : "");
     }
 
-    /** {@return how many different tasks the heads were asked} */
-    public long asked() {
-        return plots.stream().mapToLong(PlotResult::asked).sum();
+    /**
+     * Says the best speed of a group.
+     *
+     * @param group the group
+     * @return such as "0.134 m/s" or "at least 0.3 m/s"
+     */
+    public static String bestSpeed(PlotSummary.Group group) {
+        return group.best()
+                .map(speed -> (group.toTheTop() ? "at least " : "") + Dimension.SPEED.text(speed))
+                .orElse("none");
+    }
+
+    /** {@return what density of weeds the wanted speed can bear, as a sentence; empty if that was not tried} */
+    public Optional<String> densityBorne() {
+        return study.density().map(ladder -> {
+            String at = "At " + Dimension.SPEED.text(ladder.speed()) + " ";
+            return ladder.borne()
+                    .map(density -> at + "a density of up to " + Dimension.DENSITY.text(density) + " can be borne"
+                            + (ladder.toTheTop() ? ", and perhaps more: no higher one was tried." : "."))
+                    .orElseGet(() -> at + "not even "
+                            + Dimension.DENSITY.text(ladder.rungs().get(0).density()) + " can be borne.");
+        });
+    }
+
+    /** {@return what would do where the wanted speed fails, one sentence each} */
+    public List<String> remedies() {
+        return study.proposals().stream()
+                .map(p -> Words.capital(p.edit().text()) + ": "
+                        + Dimension.SHARE.text(p.coverage().mean()) + " are treated, at least "
+                        + Dimension.SHARE.text(p.coverage().lower()) + ".")
+                .toList();
     }
 
     /** {@return the counts of a cell by reason, as words, the most frequent first}

@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
  * @param length of the stands that are made up, m; empty for the length of the plan's field
  * @param densities weeds per square metre of the stands that are made up; none for the plan's own
  * @param speeds speeds, m/s; the wanted speed is always run, too
+ * @param search true to look for the best speed, the density that can be borne, and what would do instead
  * @param budget answers that the heads are asked for at most, for one stand
  * @param threads threads that work on a stand
  */
@@ -24,6 +25,7 @@ public record ReplayInput(
         OptionalDouble length,
         List<Double> densities,
         List<Double> speeds,
+        boolean search,
         long budget,
         int threads) {
 

@@ -3,8 +3,7 @@ package headgate.verifier.session;
 import headgate.runtime.answers.HeadFault;
 import headgate.runtime.origin.FileProblem;
 import headgate.verifier.check.Case;
-import headgate.verifier.plot.PlotResult;
-import headgate.verifier.plot.PlotSummary;
+import headgate.verifier.plot.PlotStudy;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -48,18 +47,15 @@ public sealed interface ReplayResult {
      * All plots were replayed.
      *
      * @param subject the case; its head processes have ended
-     * @param plots what came of each plot, in the order of the stands
-     * @param summary what may be said from them
+     * @param study what came of the plots
      * @param missing what the files do not say and was taken as perfect, as clauses
      * @param others digests of further files that it follows from, such as a fitting, by kind and name
      */
-    record Replayed(
-            Case subject, List<PlotResult> plots, PlotSummary summary, List<String> missing, Map<String, String> others)
+    record Replayed(Case subject, PlotStudy study, List<String> missing, Map<String, String> others)
             implements ReplayResult {
 
         /** Copies. */
         public Replayed {
-            plots = List.copyOf(plots);
             missing = List.copyOf(missing);
             others = new TreeMap<>(others);
         }

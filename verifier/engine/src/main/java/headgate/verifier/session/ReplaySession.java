@@ -16,9 +16,7 @@ import headgate.verifier.plot.Digest;
 import headgate.verifier.plot.KeptResults;
 import headgate.verifier.plot.MadeUpPlot;
 import headgate.verifier.plot.Plot;
-import headgate.verifier.plot.PlotResult;
-import headgate.verifier.plot.PlotRunner;
-import headgate.verifier.plot.PlotSummary;
+import headgate.verifier.plot.PlotStudy;
 import headgate.verifier.plot.RecordedPlot;
 import headgate.verifier.replay.CaseSetting;
 import java.io.IOException;
@@ -28,7 +26,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
@@ -40,9 +37,6 @@ public final class ReplaySession {
 
     /** Most stands of one run. */
     private static final int MOST_PLOTS = 10_000;
-
-    /** For what chance does beside the plants. */
-    private static final long CHANCE = 1;
 
     private final HeadLimits limits;
     private final String version;
@@ -137,68 +131,23 @@ public final class ReplaySession {
         if (!(wanted > 0)) {
             return new ReplayResult.Undecided("The crop plan wants less than 1 mm/s.");
         }
-        CaseSetting setting = CaseSetting.of(subject, CHANCE);
-        List<Double> speeds = speeds(input.speeds(), wanted);
-        PlotRunner runner = new PlotRunner(setting, speeds, wanted, input.budget(), input.threads());
-        List<MadeUpPlot> madeUp;
+        List<Plot> plots = new ArrayList<>(recorded);
         try {
-            madeUp = madeUp(input, subject.plan());
+            plots.addAll(madeUp(input, subject.plan()));
         } catch (IllegalArgumentException impossible) {
             return new ReplayResult.Undecided("No stand can be made up: " + impossible.getMessage() + ".");
         }
-        String base = key(subject, others, speeds);
-        List<PlotResult> results = new ArrayList<>();
-        List<Plot> plots = new ArrayList<>(recorded);
-        plots.addAll(madeUp);
-        for (Plot each : plots) {
-            watch.begins(results.size() + 1, plots.size(), each.name());
-            try (Plot plot = each) {
-                Optional<ReplayResult> end = add(plot, base, runner, results, watch);
-                if (end.isPresent()) {
-                    return end.get();
-                }
-            }
+        try {
+            PlotRounds rounds = new PlotRounds(kept, key(subject, others), input, watch);
+            PlotStudy study = new PlotStudies(subject, input, rounds, speeds(input.speeds(), wanted)).of(plots);
+            List<String> missing = CaseSetting.of(subject, PlotStudies.CHANCE).missing();
+            return new ReplayResult.Replayed(subject, study, missing, others);
+        } catch (PlotRounds.EndedException ended) {
+            return ended.result();
         }
-        PlotSummary summary = PlotSummary.of(
-                results,
-                new PlotSummary.Wanted(
-                        wanted,
-                        plan.wanted().coverage(),
-                        subject.policy().value().confidence().value(),
-                        plan.weeds().map(w -> OptionalDouble.of(w.density())).orElse(OptionalDouble.empty())));
-        return new ReplayResult.Replayed(subject, results, summary, setting.missing(), others);
     }
 
-    /** Adds the result of a plot, kept or new; gives how the run ends if there is none. */
-    private Optional<ReplayResult> add(
-            Plot plot, String base, PlotRunner runner, List<PlotResult> results, ReplayWatch watch) throws IOException {
-        String key = new Digest().add("case", base).add("plot", plot.sha256()).hex();
-        Optional<PlotResult> known = kept.isPresent() ? kept.get().find(key) : Optional.empty();
-        if (known.isPresent()) {
-            // The same plants may lie in a file of another name.
-            PlotResult found = known.get();
-            results.add(new PlotResult(
-                    plot.name(), found.sha256(), found.madeUp(), found.density(), found.asked(), found.passes()));
-            watch.done(true);
-            return Optional.empty();
-        }
-        PlotRunner.Run run = runner.run(plot, watch::passed);
-        if (run instanceof PlotRunner.Run.Broke broke) {
-            return Optional.of(ReplayResult.Undecided.of(plot.name(), broke.fault()));
-        }
-        if (!(run instanceof PlotRunner.Run.Done done)) {
-            return Optional.of(new ReplayResult.Undecided("The heads would have to be asked more than "
-                    + runner.budget() + " times for " + plot.name() + "."));
-        }
-        if (kept.isPresent()) {
-            kept.get().keep(key, done.result());
-        }
-        results.add(done.result());
-        watch.done(false);
-        return Optional.empty();
-    }
-
-    private String key(Case subject, Map<String, String> others, List<Double> speeds) {
+    private String key(Case subject, Map<String, String> others) {
         Digest digest = new Digest()
                 .add("version", version)
                 .add("carriage", subject.carriage().sha256())
@@ -206,8 +155,7 @@ public final class ReplaySession {
                 .add("policy", subject.policy().sha256());
         subject.heads().forEach(head -> digest.add("head", head.facts().sha256()));
         others.forEach((kind, sha256) -> digest.add("other", sha256));
-        speeds.forEach(speed -> digest.add("speed", speed));
-        return digest.add("chance", CHANCE).hex();
+        return digest.add("chance", PlotStudies.CHANCE).hex();
     }
 
     private static List<Double> speeds(List<Double> given, double wanted) {
@@ -224,7 +172,6 @@ public final class ReplaySession {
     }
 
     private static List<MadeUpPlot> madeUp(ReplayInput input, Loaded<CropPlan> plan) {
-        double length = input.length().orElse(plan.value().field().length());
         List<Double> densities = plan.value().weeds().isEmpty()
                 ? List.of(0.0)
                 : input.densities().isEmpty()
@@ -232,9 +179,7 @@ public final class ReplaySession {
                         : List.copyOf(new TreeSet<>(input.densities()));
         List<MadeUpPlot> plots = new ArrayList<>();
         for (double density : densities) {
-            for (long seed : new TreeSet<>(input.seeds())) {
-                plots.add(MadeUpPlot.of(plan.value(), plan.sha256(), density, length, seed));
-            }
+            plots.addAll(PlotStudies.madeUp(input, plan, density));
         }
         return plots;
     }

@@ -13,6 +13,13 @@ public interface ReplayWatch {
     void reads(int number, int of, String name);
 
     /**
+     * A round over plots begins.
+     *
+     * @param what what it is for
+     */
+    void round(String what);
+
+    /**
      * A plot begins.
      *
      * @param number its number, from 1

@@ -53,7 +53,7 @@ record Treated(List<Cell> cells) {
         List<PlotResult> passes = run(List.of(pattern), speeds, work).get(0);
         List<Cell> cells = new ArrayList<>();
         for (int s = 0; s < speeds.size(); s++) {
-            List<ReplayOutcome> outcomes = outcomes(passes, s);
+            List<ReplayOutcome> outcomes = outcomes(passes, speeds.get(s));
             cells.add(new Cell(speeds.get(s), targets(outcomes), Bounds.ofBlocks(across(outcomes), CONFIDENCE, 1)));
         }
         return new Treated(cells);
@@ -71,7 +71,7 @@ record Treated(List<Cell> cells) {
         for (int s = 0; s < speeds.size(); s++) {
             List<ReplayOutcome.Block> seeds = new ArrayList<>();
             for (List<PlotResult> passes : plots) {
-                List<ReplayOutcome> outcomes = outcomes(passes, s);
+                List<ReplayOutcome> outcomes = outcomes(passes, speeds.get(s));
                 long successful =
                         outcomes.stream().mapToLong(ReplayOutcome::successful).sum();
                 seeds.add(new ReplayOutcome.Block(targets(outcomes), successful));
@@ -82,8 +82,14 @@ record Treated(List<Cell> cells) {
         return new Treated(cells);
     }
 
-    private static List<ReplayOutcome> outcomes(List<PlotResult> passes, int speed) {
-        return passes.stream().map(p -> p.passes().get(speed).outcome()).toList();
+    private static List<ReplayOutcome> outcomes(List<PlotResult> passes, double speed) {
+        return passes.stream()
+                .map(p -> p.passes().stream()
+                        .map(PlotResult.Pass::outcome)
+                        .filter(o -> o.speed() == speed)
+                        .findFirst()
+                        .orElseThrow())
+                .toList();
     }
 
     private static long targets(List<ReplayOutcome> outcomes) {
@@ -121,6 +127,7 @@ record Treated(List<Cell> cells) {
                 OptionalDouble.empty(),
                 List.of(),
                 speeds,
+                false,
                 1_000_000,
                 1);
         ReplayResult result =
@@ -134,7 +141,7 @@ record Treated(List<Cell> cells) {
         List<List<PlotResult>> plots = new ArrayList<>();
         int first = 0;
         for (List<Path> passes : files) {
-            plots.add(replayed.plots().subList(first, first + passes.size()));
+            plots.add(replayed.study().plots().subList(first, first + passes.size()));
             first += passes.size();
         }
         return plots;
@@ -150,6 +157,9 @@ record Treated(List<Cell> cells) {
     private static final class Quiet implements ReplayWatch {
         @Override
         public void reads(int number, int of, String name) {}
+
+        @Override
+        public void round(String what) {}
 
         @Override
         public void begins(int number, int of, String name) {}

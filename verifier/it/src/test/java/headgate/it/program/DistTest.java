@@ -90,7 +90,7 @@ class DistTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"carriage", "crop-plan", "policy", "report"})
+    @ValueSource(strings = {"carriage", "crop-plan", "policy", "stand", "fitting", "report", "replay"})
     void editorsFindTheSchemas(String kind) {
         assertThat(Dist.folder().resolve("schemas/" + kind + ".schema.json"))
                 .content()

@@ -2,6 +2,11 @@ package headgate.it.program;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import headgate.it.Checkout;
 import headgate.runtime.cropplan.CropPlanReader;
 import headgate.runtime.stand.Plant;
@@ -84,6 +89,39 @@ class ReplayProgramTest {
 
         assertThat(result.out()).contains("\"throughput.coverage\"", "plants", sha256(Dist.demo(STAND)));
         assertThat(result.exit()).isEqualTo(1);
+    }
+
+    /** One search: best speed, density, remedies; and the published schema holds what the program writes. */
+    @Test
+    void theBestSpeedAndTheDensityThatCanBeBorneAreLookedFor(@TempDir Path work) throws Exception {
+        String planter = Dist.demo("planter.jar").toString();
+        String carriage = Dist.demo("carriage.json").toString();
+        Call.Result set = Call.in(work)
+                .run(
+                        "replay",
+                        planter,
+                        "--carriage",
+                        carriage,
+                        "--crop",
+                        Dist.demo("lettuce-45-planting.json").toString(),
+                        "--seed",
+                        "1-3",
+                        "--length",
+                        "20 m");
+        Call.Result pulled = Call.in(work).run(replay("--seed", "1-2", "--length", "10 m", "--json"));
+        Call.Result plain = Call.in(work).run(replay("--seed", "1-2", "--length", "10 m", "--speeds-only"));
+
+        assertThat(set.exit()).as(set.out() + set.err()).isZero();
+        assertThat(set.out()).contains("Best speed: ").doesNotContain("can be borne");
+        assertThat(pulled.err()).contains("looking for the best speed: done", "looking for the density");
+        JsonNode tree = new ObjectMapper().readTree(pulled.out());
+        assertThat(tree.at("/densityBorne/densities").size()).isGreaterThanOrEqualTo(8);
+        assertThat(tree.at("/groups/0/speeds").size()).isGreaterThan(5);
+        Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(Files.readString(Dist.folder().resolve("schemas/replay.schema.json")));
+        assertThat(schema.validate(tree)).isEmpty();
+        assertThat(plain.err()).doesNotContain("looking for");
+        assertThat(plain.out()).doesNotContain("can be borne");
     }
 
     private static String sha256(Path file) throws Exception {

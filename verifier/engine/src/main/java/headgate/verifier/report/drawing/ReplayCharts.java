@@ -1,6 +1,7 @@
 package headgate.verifier.report.drawing;
 
 import headgate.verifier.check.Dimension;
+import headgate.verifier.plot.DensityLadder;
 import headgate.verifier.plot.PlotRunner;
 import headgate.verifier.plot.PlotSummary;
 import headgate.verifier.replay.ActionObserver;
@@ -9,6 +10,7 @@ import headgate.verifier.report.markup.Markup;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Locale;
 
 /** Charts of a replay: coverage over speed, reasons for misses, what each arm does. */
 public final class ReplayCharts {
@@ -39,16 +41,80 @@ public final class ReplayCharts {
     }
 
     /**
+     * Defines the fillings of reasons; to stand once on a page before they are used.
+     *
+     * @return the definitions, which show nothing themselves
+     */
+    public static Markup reasonFillings() {
+        Markup svg = new Markup();
+        svg.open("svg", "width", "0", "height", "0", "class", "defs", "aria-hidden", "true");
+        svg.open("defs");
+        for (Filling filling : Filling.values()) {
+            svg.open("pattern", "id", filling.id(), "width", "8", "height", "8", "patternUnits", "userSpaceOnUse");
+            svg.empty("rect", "width", "8", "height", "8", "fill", filling.ground);
+            if (!filling.strokes.isEmpty()) {
+                svg.empty("path", "d", filling.strokes, "stroke", filling.ink, "stroke-width", "1.4", "fill", "none");
+            }
+            svg.close();
+        }
+        return svg.close().close();
+    }
+
+    /**
      * Says how a reason is filled.
      *
      * @param why the reason
-     * @return a patch
+     * @return a patch with the reason's letter
      */
     public static Markup reasonSample(Miss why) {
         Markup svg = new Markup();
-        svg.open("svg", "width", "24", "height", "14", "aria-hidden", "true");
-        rectangle(svg, 0, 0, 24, 14, reason(why));
+        svg.open("svg", "width", "34", "height", "22", "aria-hidden", "true");
+        rectangle(svg, 0.5, 0.5, 33, 21, Filling.of(why).url());
+        letter(svg, 17, 16, why);
         return svg.close();
+    }
+
+    /** The letter that stands for a reason in the bars, on white, so that it is read on any filling. */
+    private static void letter(Markup svg, double x, double y, Miss why) {
+        svg.empty("rect", "x", n(x - 7), "y", n(y - 12), "width", "14", "height", "16", "fill", "#ffffff");
+        words(svg, x, y, "middle", Filling.of(why).letter);
+    }
+
+    /** Reasons differ in the lines of their filling, so that they are told apart without colour. */
+    private enum Filling {
+        OUTSIDE_RANGE("a", "#e3e6e8", "", "#4d565b"),
+        UNSEEN("b", "#eef1f3", "M1 2h2M5 6h2", "#3b454a"),
+        TOO_NEAR("c", "#e4edda", "M0 4h8", "#45702f"),
+        NEVER_IN_REACH("d", "#f3ead3", "M4 0v8", "#6b4d2c"),
+        SEEN_TOO_LATE("e", "#f6e0c6", "M-2 2l4-4M0 8l8-8M6 10l4-4", "#8f4a12"),
+        WINDOW_TOO_SHORT("f", "#ecd9c6", "M-2 6l4 4M0 0l8 8M6-2l4 4", "#5a3410"),
+        MAGAZINE_EMPTY("g", "#e9e1f4", "M0 4h8M4 0v8", "#5b3b8c"),
+        BLOCKED("h", "#ddd3ee", "M0 0l8 8M0 8l8-8", "#3f2370"),
+        ARM_BUSY("i", "#a3122f", "", "#a3122f");
+
+        private final String letter;
+        private final String ground;
+        private final String strokes;
+        private final String ink;
+
+        Filling(String letter, String ground, String strokes, String ink) {
+            this.letter = letter;
+            this.ground = ground;
+            this.strokes = strokes;
+            this.ink = ink;
+        }
+
+        static Filling of(Miss why) {
+            return valueOf(why.name());
+        }
+
+        String id() {
+            return "miss-" + name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
+
+        String url() {
+            return "url(#" + id() + ")";
+        }
     }
 
     private static String colour(int index) {
@@ -59,19 +125,14 @@ public final class ReplayCharts {
         return DASHES.get(index % DASHES.size());
     }
 
-    private static String reason(Miss why) {
-        return switch (why) {
-            case OUTSIDE_RANGE -> "#c9ced1";
-            case UNSEEN -> "#8e9aa0";
-            case TOO_NEAR -> "#9fb98c";
-            case NEVER_IN_REACH -> "#d8c9a8";
-            case SEEN_TOO_LATE -> "#c08c4e";
-            case WINDOW_TOO_SHORT -> "#7d4e1c";
-            case MAGAZINE_EMPTY -> "#b9a3d6";
-            case BLOCKED -> "#6a4a9c";
-            case ARM_BUSY -> "#a3122f";
-        };
-    }
+    /**
+     * A value of what is varied, and the coverage with it.
+     *
+     * @param at the value
+     * @param cell what came of it
+     * @param main true if its bounds are drawn; false for a value that only refines
+     */
+    private record Point(double at, PlotSummary.Cell cell, boolean main) {}
 
     /**
      * Coverage over speed, one line for each group, with its bounds.
@@ -80,82 +141,136 @@ public final class ReplayCharts {
      * @return the chart
      */
     public static Markup coverage(PlotSummary summary) {
-        double top = 16;
-        double bottom = 300;
-        double most = summary.groups().stream()
-                .flatMap(g -> g.cells().stream())
-                .mapToDouble(PlotSummary.Cell::speed)
-                .max()
-                .orElse(1);
-        Markup svg = chart(bottom + 44, "Coverage over speed");
-        for (int percent = 0; percent <= 100; percent += 20) {
-            double y = bottom - (bottom - top) * percent / 100;
-            line(svg, LEFT, y, WIDTH - RIGHT, y, "#cfd6d8", 1, "none");
-            words(svg, LEFT - 8, y + 5, "end", percent + " %");
+        Frame frame = new Frame(
+                "Coverage over speed",
+                summary.groups().stream()
+                        .flatMap(g -> g.cells().stream())
+                        .mapToDouble(PlotSummary.Cell::speed)
+                        .max()
+                        .orElse(1));
+        frame.wanted(summary.wanted().coverage(), summary.wanted().speed());
+        for (double speed : summary.grid()) {
+            frame.tick(speed, Dimension.SPEED.text(speed));
         }
-        double wanted = bottom - (bottom - top) * summary.wanted().coverage();
-        line(svg, LEFT, wanted, WIDTH - RIGHT, wanted, "#a3122f", 1.6, "6 4");
-        words(
-                svg,
-                LEFT + 4,
-                wanted - 5,
-                "start",
-                "wanted: " + Dimension.SHARE.text(summary.wanted().coverage()));
-        double wantedSpeed = x(summary.wanted().speed(), most);
-        line(svg, wantedSpeed, top, wantedSpeed, bottom, "#a3122f", 1.6, "6 4");
-        List<PlotSummary.Cell> ticks = summary.groups().get(0).cells();
-        for (PlotSummary.Cell cell : ticks) {
-            words(svg, x(cell.speed(), most), bottom + 20, "middle", Dimension.SPEED.text(cell.speed()));
-        }
-        words(svg, (LEFT + WIDTH - RIGHT) / 2, bottom + 40, "middle", "speed of the carriage");
+        frame.axis("speed of the carriage");
         for (int g = 0; g < summary.groups().size(); g++) {
-            List<PlotSummary.Cell> cells = summary.groups().get(g).cells();
-            StringBuilder points = new StringBuilder();
-            for (PlotSummary.Cell cell : cells) {
-                double x = x(cell.speed(), most);
-                double y = bottom - (bottom - top) * cell.coverage().mean();
-                double low = bottom - (bottom - top) * cell.coverage().lower();
-                double high = bottom - (bottom - top) * cell.coverage().upper();
-                line(svg, x, low, x, high, colour(g), 1.4, "none");
-                line(svg, x - 5, low, x + 5, low, colour(g), 1.4, "none");
-                line(svg, x - 5, high, x + 5, high, colour(g), 1.4, "none");
-                svg.empty("circle", "cx", n(x), "cy", n(y), "r", "3.5", "fill", colour(g));
-                points.append(n(x)).append(',').append(n(y)).append(' ');
+            frame.line(
+                    summary.groups().get(g).cells().stream()
+                            .map(c -> new Point(c.speed(), c, summary.grid().contains(c.speed())))
+                            .toList(),
+                    g);
+        }
+        return frame.svg.close();
+    }
+
+    /**
+     * Coverage over the density of weeds at one speed, with its bounds.
+     *
+     * @param ladder what is drawn
+     * @param wanted what is wanted
+     * @return the chart
+     */
+    public static Markup density(DensityLadder ladder, PlotSummary.Wanted wanted) {
+        List<DensityLadder.Rung> rungs = ladder.rungs();
+        double most = rungs.get(rungs.size() - 1).density();
+        Frame frame = new Frame("Coverage over density", most);
+        frame.wanted(wanted.coverage(), wanted.density().orElse(0));
+        for (int fifth = 1; fifth <= 5; fifth++) {
+            frame.tick(most * fifth / 5, Dimension.DENSITY.text(most * fifth / 5));
+        }
+        frame.axis("weeds per square metre of the ground to be treated");
+        frame.line(
+                rungs.stream().map(r -> new Point(r.density(), r.cell(), true)).toList(), 0);
+        return frame.svg.close();
+    }
+
+    /** A frame for shares over something that begins at 0. */
+    private static final class Frame {
+        private static final double TOP = 16;
+        private static final double BOTTOM = 300;
+        private final double most;
+        private final Markup svg;
+
+        Frame(String title, double most) {
+            this.most = most;
+            this.svg = chart(BOTTOM + 44, title);
+            for (int percent = 0; percent <= 100; percent += 20) {
+                double y = y(percent / 100.0);
+                ReplayCharts.line(svg, LEFT, y, WIDTH - RIGHT, y, "#cfd6d8", 1, "none");
+                words(svg, LEFT - 8, y + 5, "end", percent + " %");
+            }
+        }
+
+        private static double y(double share) {
+            return BOTTOM - (BOTTOM - TOP) * share;
+        }
+
+        private double x(double value) {
+            return LEFT + 30 + (WIDTH - LEFT - RIGHT - 70) * value / most;
+        }
+
+        void wanted(double share, double value) {
+            ReplayCharts.line(svg, LEFT, y(share), WIDTH - RIGHT, y(share), "#a3122f", 1.6, "6 4");
+            words(svg, LEFT + 4, y(share) - 5, "start", "wanted: " + Dimension.SHARE.text(share));
+            ReplayCharts.line(svg, x(value), TOP, x(value), BOTTOM, "#a3122f", 1.6, "6 4");
+        }
+
+        void tick(double value, String text) {
+            words(svg, x(value), BOTTOM + 20, "middle", text);
+        }
+
+        void axis(String text) {
+            words(svg, (LEFT + WIDTH - RIGHT) / 2, BOTTOM + 40, "middle", text);
+        }
+
+        void line(List<Point> points, int number) {
+            StringBuilder path = new StringBuilder();
+            for (Point point : points) {
+                if (point.cell().targets() == 0) {
+                    continue;
+                }
+                double x = x(point.at());
+                double y = y(point.cell().coverage().mean());
+                if (point.main()) {
+                    double low = y(point.cell().coverage().lower());
+                    double high = y(point.cell().coverage().upper());
+                    ReplayCharts.line(svg, x, low, x, high, colour(number), 1.4, "none");
+                    ReplayCharts.line(svg, x - 5, low, x + 5, low, colour(number), 1.4, "none");
+                    ReplayCharts.line(svg, x - 5, high, x + 5, high, colour(number), 1.4, "none");
+                }
+                svg.empty("circle", "cx", n(x), "cy", n(y), "r", point.main() ? "3.5" : "2", "fill", colour(number));
+                path.append(n(x)).append(',').append(n(y)).append(' ');
             }
             svg.empty(
                     "polyline",
                     "points",
-                    points.toString().strip(),
+                    path.toString().strip(),
                     "fill",
                     "none",
                     "stroke",
-                    colour(g),
+                    colour(number),
                     "stroke-width",
                     "2.4",
                     "stroke-dasharray",
-                    dash(g));
+                    dash(number));
         }
-        return svg.close();
-    }
-
-    private static double x(double speed, double most) {
-        return LEFT + 30 + (WIDTH - LEFT - RIGHT - 70) * speed / most;
     }
 
     /**
-     * Of all plants to be treated, what was treated and why the others were missed: one bar for each speed.
+     * Of all plants to be treated, what was treated and why the others were missed: one bar for each speed. A part that is
+     * wide enough shows its reason's letter.
      *
-     * @param group the group
+     * @param cells one for each speed
      * @return the chart
      */
-    public static Markup reasons(PlotSummary.Group group) {
+    public static Markup reasons(List<PlotSummary.Cell> cells) {
         double bar = 24;
         double step = 34;
-        double bottom = 8 + step * group.cells().size();
+        double bottom = 8 + step * cells.size();
         Markup svg = chart(bottom + 26, "Treated plants and reasons for misses");
         double width = WIDTH - LEFT - RIGHT - 20;
         double y = 8;
-        for (PlotSummary.Cell cell : group.cells()) {
+        for (PlotSummary.Cell cell : cells) {
             words(svg, LEFT + 12, y + 17, "end", Dimension.SPEED.text(cell.speed()));
             double x = LEFT + 20;
             if (cell.targets() > 0) {
@@ -186,7 +301,10 @@ public final class ReplayCharts {
                 for (Miss why : Miss.values()) {
                     double part = width * cell.missed().getOrDefault(why, 0L) / cell.targets();
                     if (part > 0) {
-                        rectangle(svg, x, y, part, bar, reason(why));
+                        rectangle(svg, x, y, part, bar, Filling.of(why).url());
+                        if (part > 20) {
+                            letter(svg, x + part / 2, y + 17, why);
+                        }
                         x += part;
                     }
                 }

@@ -13,7 +13,9 @@ import headgate.verifier.report.markup.Markup;
 import headgate.verifier.trial.Standing;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.ToLongFunction;
 
 /** Writes a replay as one HTML page, with the style of a report: charts inside, no script, nothing fetched. */
 public final class ReplayPage {
@@ -42,13 +44,16 @@ public final class ReplayPage {
 
     private void write() {
         page.open("html", "lang", "en").line();
-        HtmlReport.head(page, word() + ": " + report.title());
+        HtmlReport.head(page, report.title() + ": " + word());
         page.open("body").line();
         Shape.define(page);
+        page.add(ReplayCharts.reasonFillings()).line();
         verdict();
         page.open("main").line();
         cautions();
+        remedies();
         coverage();
+        density();
         reasons();
         arms();
         stands();
@@ -124,13 +129,13 @@ public final class ReplayPage {
         page.close().line();
         page.open("table").open("thead").open("tr");
         page.leaf("th", "Stands", "scope", "col");
-        for (PlotSummary.Cell cell : groups.get(0).cells()) {
-            page.leaf("th", Dimension.SPEED.text(cell.speed()), "scope", "col");
+        for (double speed : report.summary().grid()) {
+            page.leaf("th", Dimension.SPEED.text(speed), "scope", "col");
         }
-        page.leaf("th", "Best speed of these", "scope", "col").close().close().open("tbody");
+        page.leaf("th", "Best speed", "scope", "col").close().close().open("tbody");
         for (PlotSummary.Group group : groups) {
             page.open("tr").leaf("th", ReplayReport.name(group), "scope", "row");
-            for (PlotSummary.Cell cell : group.cells()) {
+            for (PlotSummary.Cell cell : onGrid(group)) {
                 page.open("td", "class", "number " + shape(cell.standing()).style());
                 shape(cell.standing()).draw(page);
                 page.text(
@@ -141,10 +146,50 @@ public final class ReplayPage {
                                                         cell.coverage().mean()))
                         .close();
             }
-            page.leaf("td", group.best().map(Dimension.SPEED::text).orElse("none"), "class", "number")
-                    .close();
+            page.leaf("td", ReplayReport.bestSpeed(group), "class", "number").close();
         }
-        page.close().close().line().close().line();
+        page.close().close().line();
+        page.leaf(
+                        "p",
+                        "The best speed is the largest up to which every speed that was tried passes; between the last of"
+                                + " the table that does and the next, more were tried (small dots).")
+                .close()
+                .line();
+    }
+
+    private List<PlotSummary.Cell> onGrid(PlotSummary.Group group) {
+        return report.summary().grid().stream()
+                .map(group::at)
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private void remedies() {
+        if (report.remedies().isEmpty()) {
+            return;
+        }
+        section("remedies", "What would do");
+        page.leaf("p", "Replayed over the stands that are judged, and held against no other rule:");
+        page.open("ul");
+        report.remedies().forEach(remedy -> page.leaf("li", remedy));
+        page.close().line().close().line();
+    }
+
+    private void density() {
+        Optional<String> said = report.densityBorne();
+        if (said.isEmpty()) {
+            return;
+        }
+        section("density", "Density that can be borne");
+        page.leaf("p", said.get());
+        report.study().density().ifPresent(ladder -> page.open("figure")
+                .add(ReplayCharts.density(ladder, report.summary().wanted()))
+                .leaf(
+                        "figcaption",
+                        "At the wanted speed. Broken lines are what is wanted, and what the crop plan expects.")
+                .close()
+                .line());
+        page.close().line();
     }
 
     private void reasons() {
@@ -154,9 +199,13 @@ public final class ReplayPage {
                 "Each plant that was missed has one reason: of those in this order, the first that kept it from every arm.");
         TreeSet<Miss> seen = new TreeSet<>();
         for (PlotSummary.Group group : report.summary().groups()) {
-            group.cells().forEach(cell -> seen.addAll(cell.missed().keySet()));
+            List<PlotSummary.Cell> cells = onGrid(group);
+            TreeSet<Miss> here = new TreeSet<>();
+            cells.forEach(cell -> here.addAll(cell.missed().keySet()));
+            seen.addAll(here);
             page.leaf("h3", ReplayReport.name(group)).line();
-            page.open("figure").add(ReplayCharts.reasons(group)).close().line();
+            page.open("figure").add(ReplayCharts.reasons(cells)).close().line();
+            counts(cells, here);
         }
         page.open("ul", "class", "legend");
         for (Miss why : seen) {
@@ -168,21 +217,34 @@ public final class ReplayPage {
         page.close().line().close().line();
     }
 
-    private Optional<PlotResult.Pass> shown() {
-        return report.plots().stream()
-                .flatMap(p -> p.passes().stream())
-                .filter(p -> !p.timeline().isEmpty())
-                .findFirst();
+    /** What the bars show, as numbers. */
+    private void counts(List<PlotSummary.Cell> cells, SortedSet<Miss> reasons) {
+        page.open("table").open("thead").open("tr");
+        page.leaf("th", "Plants", "scope", "col");
+        cells.forEach(cell -> page.leaf("th", Dimension.SPEED.text(cell.speed()), "scope", "col"));
+        page.close().close().open("tbody");
+        row("to be treated", cells, PlotSummary.Cell::targets);
+        row("treated with success", cells, PlotSummary.Cell::successful);
+        for (Miss why : reasons) {
+            row("missed: " + why.label(), cells, cell -> cell.missed().getOrDefault(why, 0L));
+        }
+        page.close().close().line();
+    }
+
+    private void row(String name, List<PlotSummary.Cell> cells, ToLongFunction<PlotSummary.Cell> count) {
+        page.open("tr").leaf("th", name, "scope", "row");
+        cells.forEach(cell -> page.leaf("td", Long.toString(count.applyAsLong(cell)), "class", "number"));
+        page.close();
     }
 
     private void arms() {
         section("arms", "What each arm does");
-        shown().ifPresent(pass -> page.open("figure")
-                .add(ReplayCharts.timeline(report.arms(), pass.timeline()))
+        report.shown().ifPresent(shown -> page.open("figure")
+                .add(ReplayCharts.timeline(report.arms(), shown.pass().timeline()))
                 .leaf(
                         "figcaption",
-                        "The first stand at "
-                                + Dimension.SPEED.text(pass.outcome().speed())
+                        shown.plot().name() + " at "
+                                + Dimension.SPEED.text(shown.pass().outcome().speed())
                                 + ": side shift (low), the head's action (pale), contact with the ground (dark, high).")
                 .close()
                 .line());
@@ -276,8 +338,8 @@ public final class ReplayPage {
         page.close().close().line();
         page.leaf(
                         "p",
-                        "Made by headgate " + report.edition().program() + ". The heads were asked " + report.asked()
-                                + " different tasks.")
+                        "Made by headgate " + report.edition().program() + ". The heads were asked "
+                                + report.study().asked() + " different tasks.")
                 .close()
                 .line();
     }

@@ -4,8 +4,13 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import headgate.api.unit.Micrometres;
+import headgate.verifier.plot.DensityLadder;
 import headgate.verifier.plot.PlotResult;
+import headgate.verifier.plot.PlotStudy;
 import headgate.verifier.plot.PlotSummary;
+import headgate.verifier.plot.Proposal;
+import headgate.verifier.replay.ActionObserver;
 import headgate.verifier.replay.ArmUse;
 import headgate.verifier.replay.Miss;
 import headgate.verifier.replay.ReplayOutcome;
@@ -16,6 +21,7 @@ import headgate.verifier.trial.Standing;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -26,6 +32,9 @@ public final class ReplayJson {
 
     /** The value of the field {@code format}. */
     public static final String FORMAT = "headgate.replay/1";
+
+    /** Where the schema of what is written lies among the resources. */
+    public static final String SCHEMA = "headgate/schemas/replay.schema.json";
 
     private final JsonGenerator json;
 
@@ -100,9 +109,20 @@ public final class ReplayJson {
             json.writeString(missing);
         }
         json.writeEndArray();
+        densityBorne(report.study());
+        json.writeArrayFieldStart("remedies");
+        for (Proposal proposal : report.study().proposals()) {
+            json.writeStartObject();
+            json.writeStringField("kind", proposal.edit().kind());
+            json.writeStringField("text", proposal.edit().text());
+            number("coverage", proposal.coverage().mean());
+            number("coverageAtLeast", proposal.coverage().lower());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
         json.writeArrayFieldStart("groups");
         for (PlotSummary.Group group : report.summary().groups()) {
-            group(group);
+            group(group, report.summary().grid());
         }
         json.writeEndArray();
         json.writeArrayFieldStart("stands");
@@ -110,6 +130,8 @@ public final class ReplayJson {
             plot(plot);
         }
         json.writeEndArray();
+        timeline(report);
+        json.writeNumberField("answersAsked", report.study().asked());
         json.writeArrayFieldStart("files");
         for (Subject subject : report.subjects()) {
             json.writeStartObject();
@@ -147,7 +169,28 @@ public final class ReplayJson {
         }
     }
 
-    private void group(PlotSummary.Group group) throws IOException {
+    private void densityBorne(PlotStudy study) throws IOException {
+        if (study.density().isEmpty()) {
+            json.writeNullField("densityBorne");
+            return;
+        }
+        DensityLadder ladder = study.density().get();
+        json.writeObjectFieldStart("densityBorne");
+        number("speed", ladder.speed());
+        number("density", ladder.borne());
+        json.writeBooleanField("noHigherOneTried", ladder.toTheTop());
+        json.writeArrayFieldStart("densities");
+        for (DensityLadder.Rung rung : ladder.rungs()) {
+            json.writeStartObject();
+            number("density", rung.density());
+            cell(rung.cell());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void group(PlotSummary.Group group, List<Double> grid) throws IOException {
         json.writeStartObject();
         json.writeStringField("name", ReplayReport.name(group));
         json.writeBooleanField("madeUp", group.madeUp());
@@ -155,24 +198,59 @@ public final class ReplayJson {
         json.writeNumberField("stands", group.plots());
         json.writeBooleanField("judged", group.judged());
         number("bestSpeed", group.best());
+        json.writeBooleanField("noHigherOneTried", group.toTheTop());
         json.writeArrayFieldStart("speeds");
         for (PlotSummary.Cell cell : group.cells()) {
             json.writeStartObject();
             number("speed", cell.speed());
-            json.writeStringField("standing", word(cell.standing()));
-            number(
-                    "coverage",
-                    cell.targets() == 0
-                            ? Optional.empty()
-                            : Optional.of(cell.coverage().mean()));
-            number("coverageAtLeast", cell.coverage().lower());
-            number("coverageAtMost", cell.coverage().upper());
-            json.writeStringField("from", cell.coverage().of());
-            json.writeNumberField("targets", cell.targets());
-            json.writeNumberField("successful", cell.successful());
-            missed(cell.missed());
-            json.writeNumberField("cropPlants", cell.cropPlants());
-            json.writeNumberField("cropLost", cell.cropLost());
+            json.writeBooleanField("refining", !grid.contains(cell.speed()));
+            cell(cell);
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    /** The fields of a cell beside what it stands for. */
+    private void cell(PlotSummary.Cell cell) throws IOException {
+        json.writeStringField("standing", word(cell.standing()));
+        number(
+                "coverage",
+                cell.targets() == 0
+                        ? Optional.empty()
+                        : Optional.of(cell.coverage().mean()));
+        number("coverageAtLeast", cell.coverage().lower());
+        number("coverageAtMost", cell.coverage().upper());
+        json.writeStringField("from", cell.coverage().of());
+        json.writeNumberField("targets", cell.targets());
+        json.writeNumberField("successful", cell.successful());
+        missed(cell.missed());
+        json.writeNumberField("cropPlants", cell.cropPlants());
+        json.writeNumberField("cropLost", cell.cropLost());
+    }
+
+    /** What each arm did first, on the first stand, at the wanted speed. */
+    private void timeline(ReplayReport report) throws IOException {
+        Optional<ReplayReport.Shown> shown = report.shown();
+        if (shown.isEmpty()) {
+            json.writeNullField("timeline");
+            return;
+        }
+        json.writeObjectFieldStart("timeline");
+        json.writeStringField("stand", shown.get().plot().name());
+        number("speed", shown.get().pass().outcome().speed());
+        json.writeArrayFieldStart("actions");
+        for (ActionObserver.Done action : shown.get().pass().timeline()) {
+            json.writeStartObject();
+            json.writeStringField("arm", report.arms().get(action.arm()));
+            number("plantX", Micrometres.toMetres(action.plantX()));
+            number("plantY", Micrometres.toMetres(action.plantY()));
+            number("shiftFrom", action.shiftFrom());
+            number("start", action.start());
+            number("contactStart", action.contactStart());
+            number("contactEnd", action.contactEnd());
+            number("end", action.end());
+            json.writeNumberField("treated", action.treated());
             json.writeEndObject();
         }
         json.writeEndArray();

@@ -29,7 +29,8 @@ public final class ReplayText {
         for (PlotSummary.Group group : report.summary().groups()) {
             text.append('\n').append(ReplayReport.name(group)).append('\n');
             text.append(line("speed", "coverage", "at least", "at most", "", "missed most often because"));
-            for (PlotSummary.Cell cell : group.cells()) {
+            for (double speed : report.summary().grid()) {
+                PlotSummary.Cell cell = group.at(speed).orElseThrow();
                 text.append(line(
                         Dimension.SPEED.text(cell.speed()),
                         cell.targets() == 0
@@ -40,9 +41,12 @@ public final class ReplayText {
                         cell.standing().name().toLowerCase(Locale.ROOT),
                         mostOften(cell)));
             }
-            text.append(group.best()
-                    .map(v -> "Best speed of these: " + Dimension.SPEED.text(v) + ".\n")
-                    .orElse("Not even the lowest of these speeds passes.\n"));
+            text.append("Best speed: ").append(ReplayReport.bestSpeed(group)).append(".\n");
+        }
+        report.densityBorne().ifPresent(said -> text.append('\n').append(said).append('\n'));
+        if (!report.remedies().isEmpty()) {
+            text.append("\nWhat would do, replayed over these stands and held against no other rule:\n");
+            report.remedies().forEach(remedy -> text.append("  ").append(remedy).append('\n'));
         }
         if (!written.isEmpty()) {
             text.append('\n');

@@ -6,14 +6,12 @@ import headgate.verifier.check.Comparison;
 import headgate.verifier.check.Dimension;
 import headgate.verifier.check.Edit;
 import headgate.verifier.check.Finding;
-import headgate.verifier.check.HeadUnderTest;
 import headgate.verifier.check.Outcome;
 import headgate.verifier.check.Rule;
 import headgate.verifier.check.RuleInfo;
 import headgate.verifier.check.Severity;
 import headgate.verifier.check.Stand;
 import headgate.verifier.remedy.SetSpeed;
-import headgate.verifier.remedy.ShortenReturn;
 import headgate.verifier.replay.CaseSetting;
 import headgate.verifier.replay.Miss;
 import headgate.verifier.replay.PlantSource;
@@ -55,11 +53,6 @@ public final class CoversTheStand implements Rule {
 
     /** Rungs of the ladder of speeds up to the wanted one. */
     private static final int RUNGS = 10;
-
-    /** Steps in which an action is made shorter, s, and how many are tried. */
-    private static final double SHORTER = 0.1;
-
-    private static final int SHORTENINGS = 8;
 
     @Override
     public RuleInfo info() {
@@ -225,24 +218,11 @@ public final class CoversTheStand implements Rule {
                         plan.wanted().speed())
                 .flatMap(Trial.Climb::best)
                 .ifPresent(speed -> edits.add(new SetSpeed(speed)));
-        SpareArms.of(subject).filter(edit -> passes(edit.apply(subject), stand)).ifPresent(edits::add);
-        subject.heads().stream()
-                .filter(h -> h.answers().isPresent())
-                .map(HeadUnderTest::id)
-                .findFirst()
-                .flatMap(head -> shorter(subject, stand, head))
+        PaceRemedies.oneMoreArm(subject, edit -> passes(edit.apply(subject), stand))
+                .ifPresent(edits::add);
+        PaceRemedies.shorterAction(subject, edit -> passes(edit.apply(subject), stand))
                 .ifPresent(edits::add);
         return edits;
-    }
-
-    private static Optional<Edit> shorter(Case subject, Stand stand, String head) {
-        for (int step = 1; step <= SHORTENINGS; step++) {
-            Edit edit = new ShortenReturn(head, step * SHORTER);
-            if (passes(edit.apply(subject), stand)) {
-                return Optional.of(edit);
-            }
-        }
-        return Optional.empty();
     }
 
     private static boolean passes(Case changed, Stand stand) {
