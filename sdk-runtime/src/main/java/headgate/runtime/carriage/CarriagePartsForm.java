@@ -120,6 +120,12 @@ final class CarriagePartsForm {
                     "latched",
                     new FlagForm(true),
                     "True if the head's moving parts are held there. Left out, they are not.")
+            .optional(
+                    "way",
+                    Forms.list(WordForm.of("x", "y", "z", "turn"), 0, 4),
+                    "How the arm gets there from the shape before, one move after the other: along an axis, or turning where it"
+                            + " stands. What is not named happens last, at once. Left out, all of it does: the mount goes"
+                            + " straight, and turns as it goes.")
             .build();
 
     private static final ListForm POSES = Forms.list(POSE, 1, 200);

@@ -226,7 +226,10 @@ public final class CarriageReader {
                                         Stance.Axis.valueOf(t.text("axis").toUpperCase(Locale.ROOT)),
                                         t.count("quarters")))
                                 .toList(),
-                        p.flagOr("latched", false)))
+                        p.flagOr("latched", false),
+                        p.texts("way").stream()
+                                .map(w -> Stance.Move.valueOf(w.toUpperCase(Locale.ROOT)))
+                                .toList()))
                 .toList();
     }
 

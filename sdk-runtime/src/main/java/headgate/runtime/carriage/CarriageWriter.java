@@ -265,7 +265,12 @@ public final class CarriageWriter {
                                                 .text("axis", t.axis().name().toLowerCase(Locale.ROOT))
                                                 .count("quarters", t.quarters()))
                                         .toList())
-                        .flag("latched", p.latched()))
+                        .flag("latched", p.latched())
+                        .texts(
+                                "way",
+                                p.way().stream()
+                                        .map(m -> m.name().toLowerCase(Locale.ROOT))
+                                        .toList()))
                 .toList();
     }
 

@@ -80,13 +80,55 @@ public record Stance(
      * @param mount where the mount's origin is, carriage frame
      * @param turns turns about the axes of the carriage frame, in order; none if it only moves
      * @param latched true if the head's moving parts are held there
+     * @param way how it gets there from the shape before, one move after the other; what no move names happens last, at once: the
+     *     mount goes straight, and turns as it goes
      */
-    public record Pose(String arm, Point3 mount, List<Turn> turns, boolean latched) {
+    public record Pose(String arm, Point3 mount, List<Turn> turns, boolean latched, List<Move> way) {
 
-        /** Copies the list. */
+        /** Copies the lists. */
         public Pose {
             turns = List.copyOf(turns);
+            way = List.copyOf(way);
         }
+
+        /**
+         * A pose to which the arm goes straight.
+         *
+         * @param arm the arm's id
+         * @param mount where the mount's origin is, carriage frame
+         * @param turns turns about the axes of the carriage frame, in order
+         * @param latched true if the head's moving parts are held there
+         */
+        public Pose(String arm, Point3 mount, List<Turn> turns, boolean latched) {
+            this(arm, mount, turns, latched, List.of());
+        }
+
+        /**
+         * Changes the place.
+         *
+         * @param changed where the mount's origin is, carriage frame
+         * @return the same pose there
+         */
+        public Pose withMount(Point3 changed) {
+            return new Pose(arm, changed, turns, latched, way);
+        }
+
+        /** {@return the same pose with the head's moving parts held} */
+        public Pose held() {
+            return new Pose(arm, mount, turns, true, way);
+        }
+    }
+
+    /** A part of a way from one pose to the next. */
+    public enum Move {
+        /** The mount goes along x until it is where the pose has it. */
+        X,
+        /** The mount goes along y. */
+        Y,
+        /** The mount goes along z. */
+        Z,
+        /** What the arm carries turns about the mount's origin. */
+        TURN
     }
 
     /**

@@ -56,6 +56,10 @@ public final class Occupied {
         return new Occupied(prisms.stream().flatMap(p -> Piece.of(p).stream()).toList());
     }
 
+    static Occupied ofPieces(List<Piece> pieces) {
+        return new Occupied(pieces);
+    }
+
     /**
      * All that a head can occupy: what is fixed, with what moves placed at every point of the convex hull of the
      * region. The hull, since a straight way between two points of a region that is not convex leaves the region.

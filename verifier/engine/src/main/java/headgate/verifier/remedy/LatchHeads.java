@@ -1,6 +1,5 @@
 package headgate.verifier.remedy;
 
-import headgate.runtime.carriage.Stance;
 import headgate.verifier.check.Case;
 import headgate.verifier.check.Edit;
 import java.util.List;
@@ -21,8 +20,7 @@ public record LatchHeads(String stance, List<String> arms) implements Edit {
 
     @Override
     public Case apply(Case before) {
-        return StancePoses.changed(
-                before, stance, p -> arms.contains(p.arm()) ? new Stance.Pose(p.arm(), p.mount(), p.turns(), true) : p);
+        return StancePoses.changed(before, stance, p -> arms.contains(p.arm()) ? p.held() : p);
     }
 
     @Override

@@ -2,7 +2,6 @@ package headgate.verifier.remedy;
 
 import headgate.api.shape.Point3;
 import headgate.api.unit.Micrometres;
-import headgate.runtime.carriage.Stance;
 import headgate.verifier.check.Case;
 import headgate.verifier.check.Dimension;
 import headgate.verifier.check.Edit;
@@ -21,11 +20,8 @@ public record RaisePoses(String stance, long by) implements Edit {
         return StancePoses.changed(
                 before,
                 stance,
-                p -> new Stance.Pose(
-                        p.arm(),
-                        new Point3(p.mount().x(), p.mount().y(), p.mount().z() + by),
-                        p.turns(),
-                        p.latched()));
+                p -> p.withMount(
+                        new Point3(p.mount().x(), p.mount().y(), p.mount().z() + by)));
     }
 
     @Override

@@ -41,6 +41,16 @@ public record FoldStep(String name, boolean onTheRoad, List<FoldedArm> arms, Lis
         return shapes;
     }
 
+    /**
+     * The shape from which the first step is taken: every arm lifted at its work place.
+     *
+     * @param subject the case
+     * @return the shape
+     */
+    static FoldStep atWork(Case subject) {
+        return of(subject, new Stance.Step("work", List.of(), List.of()), false);
+    }
+
     private static FoldStep of(Case subject, Stance.Step step, boolean onTheRoad) {
         Setup setup = Setup.of(subject);
         List<FoldedArm> arms = new ArrayList<>();

@@ -9,6 +9,7 @@ import headgate.runtime.carriage.Arm;
 import headgate.runtime.carriage.Stance;
 import headgate.verifier.check.Case;
 import headgate.verifier.geometry.Occupied;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -37,45 +38,53 @@ public record FoldedArm(
     static FoldedArm of(
             Case subject, Arm arm, Optional<Station> station, Point work, Stance.Step step, boolean onTheRoad) {
         Optional<Stance.Pose> pose = step.pose(arm.id());
-        Optional<HeadSheet> sheet = station.map(Station::sheet);
-        boolean turned = station.map(Station::turned).orElse(false);
-        boolean latched = pose.map(Stance.Pose::latched).orElse(false);
-        boolean held = pose.isEmpty() && !onTheRoad;
-        Occupied head = sheet.map(s -> latched
-                        ? Occupied.of(s.posture(PostureName.STOWED).orElseThrow())
-                        : held
-                                ? StationSpace.headAtRest(s)
-                                : StationSpace.headAtWork(s).and(StationSpace.headAtRest(s)))
-                .orElse(Occupied.NOTHING);
         double k = subject.policy().value().coverageFactor().value();
-        ArmAllowance allowance = ArmAllowance.of(arm, sheet, k);
-        Occupied facing = turned ? head.turned() : head;
+        ArmAllowance allowance = ArmAllowance.of(arm, station.map(Station::sheet), k);
+        Occupied head = head(station, pose, onTheRoad);
         if (pose.isEmpty()) {
             Interval top = StationSpace.topHeights(arm);
-            Occupied space = StationSpace.placed(arm, head, turned, work, top);
-            Occupied alone = LiftSweep.over(arm, facing.shifted(new Point3(work.x(), work.y(), 0)), top);
+            Occupied space = StationSpace.placed(arm, head, false, work, top);
+            Occupied alone = LiftSweep.over(arm, head.shifted(new Point3(work.x(), work.y(), 0)), top);
             Point3 mount = new Point3(work.x(), work.y(), top.least());
             return new FoldedArm(arm, station, pose, mount, space, alone, allowance);
         }
         Point3 mount = pose.get().mount();
+        List<Stance.Turn> turns = pose.get().turns();
         long beam = subject.carriage().value().beam(arm.beam()).orElseThrow().x();
         Occupied column = Occupied.of(arm.column()).shifted(new Point3(mount.x() - beam, mount.y(), 0));
-        Occupied alone = laid(facing, pose.get());
-        Occupied space = alone.and(laid(Occupied.of(arm.body()), pose.get())).and(column);
+        Occupied alone = turned(head, turns).shifted(mount);
+        Occupied space =
+                alone.and(turned(Occupied.of(arm.body()), turns).shifted(mount)).and(column);
         return new FoldedArm(arm, station, pose, mount, space, alone, allowance);
     }
 
-    /** What goes with the mount, turned and put where the mount is. */
-    private static Occupied laid(Occupied own, Stance.Pose pose) {
-        Occupied turned = own;
-        for (Stance.Turn turn : pose.turns()) {
+    /** What the head fills, as it is fitted: what its mount's pose turns and moves comes after. */
+    static Occupied head(Optional<Station> station, Optional<Stance.Pose> pose, boolean onTheRoad) {
+        if (station.isEmpty()) {
+            return Occupied.NOTHING;
+        }
+        HeadSheet sheet = station.get().sheet();
+        boolean latched = pose.map(Stance.Pose::latched).orElse(false);
+        boolean held = pose.isEmpty() && !onTheRoad;
+        Occupied head = latched
+                ? Occupied.of(sheet.posture(PostureName.STOWED).orElseThrow())
+                : held
+                        ? StationSpace.headAtRest(sheet)
+                        : StationSpace.headAtWork(sheet).and(StationSpace.headAtRest(sheet));
+        return station.get().turned() ? head.turned() : head;
+    }
+
+    /** Turns about the mount's origin, one after the other. */
+    static Occupied turned(Occupied space, List<Stance.Turn> turns) {
+        Occupied turned = space;
+        for (Stance.Turn turn : turns) {
             turned = switch (turn.axis()) {
                 case X -> turned.tippedAboutX(turn.quarters());
                 case Y -> turned.tippedAboutY(turn.quarters());
                 case Z -> turned.quarterTurned(turn.quarters());
             };
         }
-        return turned.shifted(pose.mount());
+        return turned;
     }
 
     /** {@return true if a head on it has moving parts that nothing holds} */

@@ -50,6 +50,26 @@ public final class LiftSweep {
         return all;
     }
 
+    /**
+     * How far forward a lift takes its mount over some heights.
+     *
+     * @param arm the arm
+     * @param heights the heights of the mount over level ground, micrometres
+     * @return the least and the most, rounded outward, micrometres; 0 for a lift that goes straight up
+     */
+    static Interval forward(Arm arm, Interval heights) {
+        List<Arm.LiftPoint> path = arm.liftPath();
+        if (path.isEmpty()) {
+            return Interval.at(0);
+        }
+        Interval ends = new Interval(forward(path, heights.least(), false), forward(path, heights.least(), true))
+                .hull(new Interval(forward(path, heights.most(), false), forward(path, heights.most(), true)));
+        return path.stream()
+                .filter(p -> heights.contains(p.height()))
+                .map(p -> Interval.at(p.forward()))
+                .reduce(ends, Interval::hull);
+    }
+
     /** Between two heights that have no bend between them. */
     private static Occupied step(List<Arm.LiftPoint> path, Occupied space, long low, long high) {
         long from = Math.min(forward(path, low, false), forward(path, high, false));

@@ -810,6 +810,36 @@ public final class Cases {
     }
 
     /**
+     * Changes the least gap between two arms.
+     *
+     * @param p the policy
+     * @param gap the gap, m
+     * @return the same policy with it
+     */
+    public static Policy withArmGap(Policy p, double gap) {
+        return new Policy(
+                limit(gap),
+                p.canopyGap(),
+                p.coverageFactor(),
+                p.massUse(),
+                p.momentUse(),
+                p.frameGap(),
+                p.groundGap(),
+                p.wheelGap(),
+                p.shockAtWork(),
+                p.shockInTransport(),
+                p.boltUse(),
+                p.powerUse(),
+                p.sensorShadow(),
+                p.cropLoss(),
+                p.confidence(),
+                p.transportWidth(),
+                p.transportHeight(),
+                p.transportGroundGap(),
+                p.armsInTurn());
+    }
+
+    /**
      * A limit of a policy.
      *
      * @param value the limit, SI

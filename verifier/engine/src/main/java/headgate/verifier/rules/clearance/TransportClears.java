@@ -25,6 +25,7 @@ import headgate.verifier.remedy.RaisePoses;
 import headgate.verifier.remedy.Side;
 import headgate.verifier.remedy.TrimHead;
 import headgate.verifier.setup.FoldStep;
+import headgate.verifier.setup.FoldWay;
 import headgate.verifier.setup.FoldedArm;
 import headgate.verifier.setup.WorkHeight;
 import java.util.ArrayList;
@@ -38,19 +39,23 @@ public final class TransportClears implements Rule {
 
     private static final RuleInfo INFO = new RuleInfo(
             "clearance.transport",
-            "Folded for the road, and in every step to it, heads clear each other, the frame and the ground, and the carriage"
+            "Folded for the road, in every step to it and on the ways between, heads clear each other, the frame and the ground, and the carriage"
                     + " is no wider or higher than allowed",
             "A head is carried on the road for more days than anybody thinks of when it is drawn, and there it meets people.",
-            "For each stance for transport, every step to it and the stance itself is looked at. An arm that has a pose is"
+            "For each stance for transport, every step to it, the ways between them and the stance itself are looked at. An arm that has a pose is"
                     + " turned by its quarter turns and moved there; one that has none stays at its work place, lifted. A"
                     + " latched head fills its stowed posture; one that is not latched fills all that it can fill in any"
                     + " posture, since nothing holds what moves. Turned about x or y, each convex prism is taken as the box"
-                    + " about it: exact for boxes, an outer bound for others. In every step each two arms keep the policy's"
+                    + " about it: exact for boxes, an outer bound for others. In every step and on every way each two arms keep the policy's"
                     + " gap between arms plus both arms' own terms, and each arm keeps the policy's gap to the frame plus its"
                     + " own. On the road, width and height over heads, arms and frame are within the policy's, and heads and"
                     + " arms stay the policy's gap over the ground, less its motion G and the suspension's travel; in a step,"
-                    + " the gap of a lifted head. Ways between two steps are not looked at, nor are wheels that the frame's"
-                    + " parts do not show.",
+                    + " or on a way, the gap of a lifted head. On the way to a step an arm fills all that it passes through, its"
+                    + " moves one after the other as its pose says, or else straight and with any part of its turn behind it at"
+                    + " every place: an outer bound. All arms and parts of the frame are taken at every place of their ways, since"
+                    + " nobody says which moves first; a part of the frame that moves fills the boxes about where its prisms were"
+                    + " and come to be. Two arms that are too near as they are parked are left to clearance.arm-to-arm until one of"
+                    + " them has moved. Wheels that the frame's parts do not show are not looked at.",
             "first principles; limits from the policy",
             Severity.ERROR,
             "0.1.0",
@@ -79,7 +84,8 @@ public final class TransportClears implements Rule {
         List<Finding> findings = new ArrayList<>();
         for (Stance stance : stances) {
             List<FoldStep> steps = FoldStep.of(subject, stance);
-            findings.add(gaps(subject, stance, steps));
+            List<Shape> shapes = Shape.of(steps, FoldWay.of(subject, stance));
+            findings.add(gaps(subject, stance, shapes));
             Outer outer = Outer.of(steps.get(steps.size() - 1));
             if (outer.isEmpty()) {
                 findings.add(Finding.notApplicable(INFO, named(stance), "Nothing that is carried holds any material."));
@@ -87,7 +93,7 @@ public final class TransportClears implements Rule {
             }
             findings.add(width(subject, stance, outer));
             findings.add(height(subject, stance, outer));
-            ground(subject, stance, steps).ifPresent(findings::add);
+            ground(subject, stance, shapes).ifPresent(findings::add);
         }
         return findings;
     }
@@ -101,8 +107,62 @@ public final class TransportClears implements Rule {
         return stance.steps().size() + 1;
     }
 
-    /** Two things in one step: one arm or two, and what else is near. */
-    private record Meeting(FoldStep step, List<FoldedArm> arms, String other, double policyGap) {
+    /**
+     * All that is filled in a step, or on the way to it.
+     *
+     * @param where in words
+     * @param fold the number of the step in pictures: the step itself, or the one to which the way leads
+     * @param travels true for the shape that goes on the road
+     * @param before the arms where the way to it begins; in a step, where they are
+     * @param parked the arms as they are parked
+     */
+    private record Shape(
+            String where,
+            int fold,
+            boolean travels,
+            List<FoldedArm> arms,
+            List<FoldWay.FrameSpace> frame,
+            List<FoldedArm> before,
+            List<FoldedArm> parked) {
+
+        /** Arms that have not moved and are too near as they are parked: another rule says so, and it would be no news here. */
+        boolean isTooNearParked(int first, int second, double required) {
+            return before.get(first).pose().isEmpty()
+                    && before.get(second).pose().isEmpty()
+                    && Gap.between(parked.get(first).space(), parked.get(second).space())
+                            .filter(gap -> gap.metres() < required)
+                            .isPresent();
+        }
+
+        /** Each step before the way to it, so that what is wrong with a step is not said of its way. */
+        static List<Shape> of(List<FoldStep> steps, List<FoldWay> ways) {
+            List<Shape> shapes = new ArrayList<>();
+            List<FoldedArm> parked = ways.get(0).from().arms();
+            for (int i = 0; i < steps.size(); i++) {
+                FoldStep step = steps.get(i);
+                String name = step.onTheRoad() ? "the road" : "the step \"" + step.name() + "\"";
+                List<FoldWay.FrameSpace> frame = step.structure().stream()
+                        .map(p -> new FoldWay.FrameSpace(p.name(), Occupied.of(p.body())))
+                        .toList();
+                shapes.add(new Shape(
+                        (step.onTheRoad() ? "on " : "in ") + name,
+                        i + 1,
+                        step.onTheRoad(),
+                        step.arms(),
+                        frame,
+                        step.arms(),
+                        parked));
+                FoldWay way = ways.get(i);
+                List<FoldedArm> before = way.from().arms();
+                shapes.add(
+                        new Shape("on the way to " + name, i + 1, false, way.arms(), way.structure(), before, parked));
+            }
+            return shapes;
+        }
+    }
+
+    /** Two things in one shape: one arm or two, and what else is near. */
+    private record Meeting(Shape shape, List<FoldedArm> arms, String other, double policyGap) {
 
         String label() {
             return arms.get(0).label() + " and " + other;
@@ -121,24 +181,27 @@ public final class TransportClears implements Rule {
         }
     }
 
-    private static Finding gaps(Case subject, Stance stance, List<FoldStep> steps) {
+    private static Finding gaps(Case subject, Stance stance, List<Shape> shapes) {
         Policy policy = subject.policy().value();
         GapSearch<Meeting> search = new GapSearch<>();
-        for (FoldStep step : steps) {
-            for (int i = 0; i < step.arms().size(); i++) {
-                FoldedArm arm = step.arms().get(i);
-                for (FoldedArm other : step.arms().subList(i + 1, step.arms().size())) {
+        for (Shape shape : shapes) {
+            for (int i = 0; i < shape.arms().size(); i++) {
+                FoldedArm arm = shape.arms().get(i);
+                for (int j = i + 1; j < shape.arms().size(); j++) {
+                    FoldedArm other = shape.arms().get(j);
                     Meeting met = new Meeting(
-                            step,
+                            shape,
                             List.of(arm, other),
                             other.label(),
                             policy.armGap().value());
-                    search.look(met, arm.space(), other.space(), met.required());
+                    if (!shape.isTooNearParked(i, j, met.required())) {
+                        search.look(met, arm.space(), other.space(), met.required());
+                    }
                 }
-                for (Carriage.Part part : step.structure()) {
+                for (FoldWay.FrameSpace part : shape.frame()) {
                     Meeting met = new Meeting(
-                            step, List.of(arm), part.name(), policy.frameGap().value());
-                    search.look(met, arm.space(), Occupied.of(part.body()), met.required());
+                            shape, List.of(arm), part.name(), policy.frameGap().value());
+                    search.look(met, arm.space(), part.space(), met.required());
                 }
             }
         }
@@ -156,11 +219,8 @@ public final class TransportClears implements Rule {
                 .terms(worst.terms())
                 .field("policy:" + (worst.arms().size() == 2 ? "armGap" : "frameGap"))
                 .witness(new Witness(nearest.first(), nearest.second(), gap)
-                        .folded(stance.name(), 1 + steps.indexOf(worst.step())));
-        String where = worst.label()
-                + (worst.step().onTheRoad()
-                        ? " on the road"
-                        : " in the step \"" + worst.step().name() + "\"");
+                        .folded(stance.name(), worst.shape().fold()));
+        String where = worst.label() + " " + worst.shape().where();
         List<GapSearch.Found<Meeting>> tooNear = search.tooNear();
         if (tooNear.isEmpty()) {
             return finding.decide("Folding to " + named(stance) + ", the tightest place is between " + where + ": "
@@ -288,8 +348,8 @@ public final class TransportClears implements Rule {
                         + " is allowed.");
     }
 
-    /** An arm over the ground in one step. */
-    private record Over(FoldStep step, FoldedArm arm, Box lowest, long motion, long travel, long needed) {
+    /** An arm over the ground in one shape. */
+    private record Over(Shape shape, FoldedArm arm, Box lowest, long motion, long travel, long needed) {
 
         long clear() {
             return lowest.z().least() - motion - travel;
@@ -300,18 +360,18 @@ public final class TransportClears implements Rule {
         }
     }
 
-    private static Optional<Finding> ground(Case subject, Stance stance, List<FoldStep> steps) {
+    private static Optional<Finding> ground(Case subject, Stance stance, List<Shape> shapes) {
         Policy policy = subject.policy().value();
         List<Over> all = new ArrayList<>();
-        for (FoldStep step : steps) {
-            Policy.Limit limit = step.onTheRoad() ? policy.transportGroundGap() : policy.groundGap();
-            long travel = step.onTheRoad() ? Rounding.up(stance.suspensionTravel()) : 0;
-            for (FoldedArm arm : step.arms()) {
+        for (Shape shape : shapes) {
+            Policy.Limit limit = shape.travels() ? policy.transportGroundGap() : policy.groundGap();
+            long travel = shape.travels() ? Rounding.up(stance.suspensionTravel()) : 0;
+            for (FoldedArm arm : shape.arms()) {
                 Point place = arm.mount().plan();
                 arm.space().boxes().stream()
                         .min(Comparator.comparingLong(b -> b.z().least()))
                         .ifPresent(low -> all.add(new Over(
-                                step,
+                                shape,
                                 arm,
                                 low,
                                 WorkHeight.groundMotion(subject, arm.arm(), place),
@@ -319,15 +379,15 @@ public final class TransportClears implements Rule {
                                 Rounding.up(limit.value()))));
             }
         }
-        return all.stream().min(Comparator.comparingLong(Over::margin)).map(worst -> ground(stance, steps, worst, all));
+        return all.stream().min(Comparator.comparingLong(Over::margin)).map(worst -> ground(stance, worst, all));
     }
 
-    private static Finding ground(Stance stance, List<FoldStep> steps, Over worst, List<Over> all) {
+    private static Finding ground(Stance stance, Over worst, List<Over> all) {
         double clear = Micrometres.toMetres(worst.clear());
         double needed = Micrometres.toMetres(worst.needed());
         Box low = worst.lowest();
         Point3 at = new Point3(middle(low.x()), middle(low.y()), low.z().least());
-        boolean road = worst.step().onTheRoad();
+        boolean road = worst.shape().travels();
         Finding.Builder finding = Finding.of(INFO, named(stance) + ", ground")
                 .examined(all.size())
                 .comparison(Comparison.atLeast(clear, needed, Dimension.LENGTH))
@@ -342,8 +402,9 @@ public final class TransportClears implements Rule {
                                 at,
                                 new Point3(at.x(), at.y(), Math.min(at.z(), worst.motion() + worst.travel())),
                                 Dimension.LENGTH.text(clear))
-                        .folded(stance.name(), 1 + steps.indexOf(worst.step())));
-        String where = road ? "On the road" : "In the step \"" + worst.step().name() + "\"";
+                        .folded(stance.name(), worst.shape().fold()));
+        String in = worst.shape().where();
+        String where = Character.toUpperCase(in.charAt(0)) + in.substring(1);
         List<Over> failing = all.stream().filter(o -> o.margin() < 0).toList();
         latch(stance, failing.stream().map(Over::arm)).ifPresent(finding::propose);
         if (!failing.isEmpty()) {

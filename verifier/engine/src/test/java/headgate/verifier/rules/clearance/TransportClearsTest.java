@@ -15,6 +15,7 @@ import headgate.verifier.check.Witness;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -44,8 +45,8 @@ class TransportClearsTest {
         assertThat(measured(findings, HEIGHT)).isEqualTo(1.6);
         // Nothing holds the tools: 950 - 600 - 20 mm.
         assertThat(measured(findings, GROUND)).isEqualTo(0.330);
-        // Six pairs of arms, and four arms against one beam.
-        assertThat(findings.get(GAP).examined()).isEqualTo(10);
+        // Six pairs of arms, and four arms against one beam; on the road and on the way to it.
+        assertThat(findings.get(GAP).examined()).isEqualTo(20);
     }
 
     @Test
@@ -142,6 +143,185 @@ class TransportClearsTest {
     }
 
     @Test
+    void failsWhereTwoArmsAreTooNearOnTheWayOnly() {
+        // a3 comes to rest in front of a1, 650 mm from beam to beam: 650 - 50 - 450 mm apart. On its straight way from
+        // (0, 250) to
+        // (650, -750) mm it would pass a1's front left corner; sideways first, it would go through it.
+        assertThat(check(road(pose("a3", 0.65, -0.75))).get(GAP).message())
+                .startsWith(
+                        "Folding to stance \"road\", between arm a1 with head test-head 1.0.0 and arm a3 with head test-head"
+                                + " 1.0.0 on the way to the road there are only ");
+        Finding sideways = check(road(pose("a3", 0.65, -0.75, Stance.Move.Y))).get(GAP);
+        assertThat(sideways.outcome()).isEqualTo(Outcome.FAIL);
+        assertThat(sideways.comparison().orElseThrow().measured().value()).isZero();
+        assertThat(sideways.witness().orElseThrow().fold()).contains(new Witness.Fold("road", 1));
+        // Forward first, it never comes nearer than where it ends.
+        Finding forward = check(road(pose("a3", 0.65, -0.75, Stance.Move.X))).get(GAP);
+        assertThat(forward.outcome()).isEqualTo(Outcome.PASS);
+        assertThat(forward.comparison().orElseThrow().measured().value()).isEqualTo(0.150);
+    }
+
+    @Test
+    void holdsTheGapOnTheWayExactlyAtTheLimit() {
+        // Forward by 538 mm and then shifted in front of a1: 538 - 50 - 450 = 38 mm, which is required.
+        List<Finding> findings = check(road(pose("a3", 0.538, -0.75, Stance.Move.X)));
+        assertThat(findings.get(GAP).outcome()).isEqualTo(Outcome.PASS);
+        assertThat(measured(findings, GAP)).isEqualTo(limit(findings, GAP)).isEqualTo(0.038);
+
+        Stance near = road(pose("a3", 0.537999, -0.75, Stance.Move.X));
+        assertThat(check(near).get(GAP).outcome()).isEqualTo(Outcome.FAIL);
+
+        // Past a1 on the straight way sideways, to 500 mm further on: the same gap, and nowhere in a step.
+        Stance.Pose past = pose("a3", 0.538, -1.25, Stance.Move.X);
+        assertThat(measured(check(road(past)), GAP)).isEqualTo(0.038);
+        Stance.Pose tooNear = pose("a3", 0.537999, -1.25, Stance.Move.X);
+        Finding finding = check(road(tooNear)).get(GAP);
+        assertThat(finding.outcome()).isEqualTo(Outcome.FAIL);
+        assertThat(finding.message()).contains("on the way to the road there are only");
+    }
+
+    @Test
+    void aTurnSweepsWhatIsBesideIt() {
+        // A quarter turn about z lays the front of a3's head, 450 mm, across to the left; a1 is on its right. Half a
+        // turn may go
+        // either way, and so passes over a1's place: hypot(450, 150) = 474 mm, and from mount to mount there are 640 -
+        // 150 mm.
+        Point3 place = Point3.ofMetres(0, -0.11, 0.95);
+        Stance quarter = road(new Stance.Pose("a3", place, List.of(new Stance.Turn(Stance.Axis.Z, 1)), true));
+        Stance half = road(new Stance.Pose("a3", place, List.of(new Stance.Turn(Stance.Axis.Z, 2)), true));
+
+        assertThat(check(quarter).get(GAP).outcome()).isEqualTo(Outcome.PASS);
+        Finding swept = check(half).get(GAP);
+        assertThat(swept.outcome()).isEqualTo(Outcome.FAIL);
+        assertThat(swept.message()).contains("on the way to the road");
+        // 490 - 474.3 mm, less up to 0.22 % of the radius.
+        assertThat(swept.comparison().orElseThrow().measured().value()).isBetween(0.0146, 0.0158);
+    }
+
+    @Test
+    void turnsAfterItHasGoneAwayAreClearOfWhatWasThere() {
+        // The same half turn 400 mm further forward, turned there and not before.
+        Point3 place = Point3.ofMetres(0.8, -0.11, 0.95);
+        List<Stance.Turn> half = List.of(new Stance.Turn(Stance.Axis.Z, 2));
+        List<Stance.Move> goThenTurn = List.of(Stance.Move.X, Stance.Move.Y, Stance.Move.TURN);
+        List<Stance.Move> turnThenGo = List.of(Stance.Move.Y, Stance.Move.TURN, Stance.Move.X);
+
+        assertThat(check(road(new Stance.Pose("a3", place, half, true, goThenTurn)))
+                        .get(GAP)
+                        .outcome())
+                .isEqualTo(Outcome.PASS);
+        assertThat(check(road(new Stance.Pose("a3", place, half, true, turnThenGo)))
+                        .get(GAP)
+                        .outcome())
+                .isEqualTo(Outcome.FAIL);
+    }
+
+    @Test
+    void theGroundIsClearedOnTheWayToo() {
+        // In half a turn about y what stands out 450 mm in front and 150 mm under the mount passes underneath,
+        // hypot(450, 150) = 474
+        // mm away and up to 0.22 % more: 750 - 475 - 20 mm are enough for a step, and 540 - 475 - 20 = 45 mm are not.
+        assertThat(onTheWayOver(0.75).outcome()).isEqualTo(Outcome.PASS);
+        Finding low = onTheWayOver(0.54);
+        assertThat(low.outcome()).isEqualTo(Outcome.FAIL);
+        assertThat(low.message()).startsWith("On the way to the step \"tip\" arm a4");
+        assertThat(low.comparison().orElseThrow().limit().value()).isEqualTo(0.050);
+    }
+
+    /** Tips a4 over where it is, then lifts it up again for the road. */
+    private static Finding onTheWayOver(double height) {
+        List<Stance.Turn> over = List.of(new Stance.Turn(Stance.Axis.Y, 2));
+        Stance.Pose tipped =
+                new Stance.Pose("a4", Point3.ofMetres(-1.2, 0.75, height), over, true, List.of(Stance.Move.Z));
+        Stance.Pose up = new Stance.Pose("a4", Point3.ofMetres(-1.2, 0.75, 1.0), over, true);
+        return check(new Stance(
+                        "road",
+                        Stance.Use.TRANSPORT,
+                        Map.of(),
+                        List.of(up),
+                        List.of(new Stance.Step("tip", List.of(tipped), List.of())),
+                        List.of(),
+                        0))
+                .get(GROUND);
+    }
+
+    @Test
+    void aPartOfTheFrameThatMovesIsMetOnItsWay() {
+        // A leg that swings past a1's front, from 1 m to its right to 1 m to its left, touches nothing at either end.
+        Carriage.Part beam = Cases.part("beam", Prism.box(-0.05, 0.05, -1.2, 1.2, 1.5, 1.6));
+        Carriage.Part leg = Cases.part("leg", Prism.box(0.2, 0.3, -1.75, -1.65, 0.0, 1.5));
+        Carriage.Part moved = Cases.part("leg", Prism.box(0.2, 0.3, 1.65, 1.75, 0.0, 1.5));
+        Stance still = new Stance("road", Stance.Use.TRANSPORT, Map.of(), List.of(), List.of(), List.of(), 0);
+        Stance swung = new Stance("road", Stance.Use.TRANSPORT, Map.of(), List.of(), List.of(), List.of(moved), 0);
+
+        Finding passes = check(still, c -> c.withStructure(List.of(beam, leg))).get(GAP);
+        Finding fails = check(swung, c -> c.withStructure(List.of(beam, leg))).get(GAP);
+
+        assertThat(passes.outcome()).isEqualTo(Outcome.PASS);
+        assertThat(fails.outcome()).isEqualTo(Outcome.FAIL);
+        assertThat(fails.message()).contains("and leg on the way to the road there are only 0 mm");
+    }
+
+    @Test
+    void armsThatAreTooNearParkedAreLeftToAnotherRuleUntilTheyMove() {
+        // Heads on a1 and a3 are 700 mm apart, others less, and the policy wants 900 mm: no news of the road.
+        Stance still = road();
+        assertThat(check(still, c -> c, 0.9).get(GAP).outcome()).isEqualTo(Outcome.PASS);
+        // But as a3 moves it is looked at.
+        assertThat(check(road(pose("a3", 0.0, 0.2)), c -> c, 0.9).get(GAP).outcome())
+                .isEqualTo(Outcome.FAIL);
+    }
+
+    @Test
+    void holdsWidthInATurnedFittingExactlyAtTheLimit() {
+        // Fitted turned, the front of a head is at the rear: after a quarter to the left it stands out 450 mm to the
+        // right.
+        // 1500 mm to either side is allowed in all, and the beam is 1200 mm wide to the left: -1350 - 450 = -1800 mm.
+        Stance fits = road(new Stance.Pose(
+                "a1", Point3.ofMetres(0, -1.35, 0.95), List.of(new Stance.Turn(Stance.Axis.Z, 1)), true));
+        Stance wide = road(new Stance.Pose(
+                "a1", Point3.ofMetres(0, -1.350001, 0.95), List.of(new Stance.Turn(Stance.Axis.Z, 1)), true));
+
+        Case turned = turned(fits);
+        List<Finding> findings = new TransportClears().check(turned);
+        assertThat(measured(findings, WIDTH)).isEqualTo(limit(findings, WIDTH)).isEqualTo(3.0);
+        assertThat(findings.get(WIDTH).outcome()).isEqualTo(Outcome.PASS);
+        Case tooWide = turned(wide);
+        Finding finding = new TransportClears().check(tooWide).get(WIDTH);
+        assertThat(finding.outcome()).isEqualTo(Outcome.FAIL);
+        assertThat(finding.proposals()).extracting(Edit::text).containsExactly("trim head test-head by 1 mm at +x");
+        assertThat(new TransportClears()
+                        .check(finding.proposals().get(0).apply(tooWide))
+                        .get(WIDTH)
+                        .outcome())
+                .isEqualTo(Outcome.PASS);
+    }
+
+    private static Case turned(Stance stance) {
+        return Cases.weeding()
+                .sheet(b -> b.forces(ArmToArmTest.NO_FORCE))
+                .carriage(c -> c.withStances(List.of(stance)))
+                .turned()
+                .build();
+    }
+
+    @Test
+    void holdsHeightAndGroundExactlyAtTheLimit() {
+        // 3700 + 300 = 4000 mm; stowed, 470 - 200 - 20 = 250 mm.
+        List<Finding> high = check(road(latched("a1", 0.5, -0.75, 3.7)));
+        assertThat(measured(high, HEIGHT)).isEqualTo(limit(high, HEIGHT)).isEqualTo(4.0);
+        assertThat(high.get(HEIGHT).outcome()).isEqualTo(Outcome.PASS);
+        assertThat(check(road(latched("a1", 0.5, -0.75, 3.700001))).get(HEIGHT).outcome())
+                .isEqualTo(Outcome.FAIL);
+
+        List<Finding> low = check(road(latched("a1", 0.5, -0.75, 0.47)));
+        assertThat(measured(low, GROUND)).isEqualTo(limit(low, GROUND)).isEqualTo(0.25);
+        assertThat(low.get(GROUND).outcome()).isEqualTo(Outcome.PASS);
+        assertThat(check(road(latched("a1", 0.5, -0.75, 0.469999))).get(GROUND).outcome())
+                .isEqualTo(Outcome.FAIL);
+    }
+
+    @Test
     void theFrameMayBeTooWideByItself() {
         Carriage.Part wide = Cases.part("beam", Prism.box(-0.05, 0.05, -1.6, 1.6, 1.5, 1.6));
         Stance stance = new Stance("road", Stance.Use.TRANSPORT, Map.of(), List.of(), List.of(), List.of(wide), 0);
@@ -179,6 +359,23 @@ class TransportClearsTest {
 
     private static Stance.Pose turned(String arm, double y, Stance.Axis axis, int quarters) {
         return new Stance.Pose(arm, Point3.ofMetres(-1.2, y, 0.95), List.of(new Stance.Turn(axis, quarters)), true);
+    }
+
+    private static Stance.Pose pose(String arm, double x, double y, Stance.Move... way) {
+        return new Stance.Pose(arm, Point3.ofMetres(x, y, 0.95), List.of(), true, Arrays.asList(way));
+    }
+
+    private static List<Finding> check(Stance stance, UnaryOperator<Carriage> change) {
+        return check(stance, change, 0.03);
+    }
+
+    private static List<Finding> check(Stance stance, UnaryOperator<Carriage> change, double armGap) {
+        return new TransportClears()
+                .check(Cases.weeding()
+                        .sheet(b -> b.forces(ArmToArmTest.NO_FORCE))
+                        .carriage(c -> change.apply(c.withStances(List.of(stance))))
+                        .policy(p -> Cases.withArmGap(p, armGap))
+                        .build());
     }
 
     private static Case with(Stance stance) {
