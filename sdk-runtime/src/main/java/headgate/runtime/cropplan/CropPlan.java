@@ -292,8 +292,32 @@ public record CropPlan(
      * @param diameter of the plug, m
      * @param height of the plant over the ground once set, m
      * @param depth of the plug below the ground once set, m
+     * @param quality what becomes of them; empty if nobody knows
      */
-    public record Plugs(double diameter, double height, double depth) {}
+    public record Plugs(double diameter, double height, double depth, Optional<Quality> quality) {
+
+        /**
+         * Plugs of which nobody knows what becomes of them.
+         *
+         * @param diameter of the plug, m
+         * @param height of the plant over the ground once set, m
+         * @param depth of the plug below the ground once set, m
+         */
+        public Plugs(double diameter, double height, double depth) {
+            this(diameter, height, depth, Optional.empty());
+        }
+    }
+
+    /**
+     * What becomes of plugs, each a share from 0 to 1. A plant is established if its cell held one and it stands upright and
+     * covered.
+     *
+     * @param emptyCells cells of the tray that hold no plant
+     * @param doubles cells that hold two
+     * @param upright plugs that stand upright once set, in this soil
+     * @param covered plugs whose root ball is covered once set, in this soil
+     */
+    public record Quality(double emptyCells, double doubles, double upright, double covered) {}
 
     /**
      * What is wanted.

@@ -151,6 +151,25 @@ final class CropPlanForm {
             .rule(List.of("sizes"), CropPlanForm::checkSizes)
             .build();
 
+    private static final ObjectForm QUALITY = ObjectForm.of("the plugs' quality", "What becomes of the plugs.")
+            .required(
+                    "emptyCells",
+                    Forms.share("2 %").usually("0 %", "20 %"),
+                    "Share of the tray's cells that hold no plant. The nursery knows.")
+            .required(
+                    "doubles",
+                    Forms.share("1 %").usually("0 %", "20 %"),
+                    "Share of the tray's cells that hold two. The nursery knows.")
+            .required(
+                    "upright",
+                    Forms.share("98 %").usually("60 %", "100 %"),
+                    "Share of the plugs that stand upright once set, in this soil. A trial tells.")
+            .required(
+                    "covered",
+                    Forms.share("99 %").usually("60 %", "100 %"),
+                    "Share of the plugs whose root ball is covered once set, in this soil. A trial tells.")
+            .build();
+
     private static final ObjectForm PLUGS = ObjectForm.of("the plugs", "The plug plants to be set.")
             .required(
                     "diameter",
@@ -164,6 +183,10 @@ final class CropPlanForm {
                     "depth",
                     Forms.aboveZero(Kind.LENGTH, "0.5 m", "45 mm").usually("10 mm", "150 mm"),
                     "Depth of the plug's foot below the ground once set.")
+            .optional(
+                    "quality",
+                    QUALITY,
+                    "What becomes of them. Left out, perfect plugs are assumed in a replay, and said.")
             .build();
 
     private static final ObjectForm WANTED = ObjectForm.of("what is wanted", "What is to be done, and how well.")

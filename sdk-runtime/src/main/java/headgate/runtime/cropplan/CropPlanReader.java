@@ -89,7 +89,13 @@ public final class CropPlanReader {
     }
 
     private static CropPlan.Plugs plugs(Fields plugs) {
-        return new CropPlan.Plugs(plugs.si("diameter"), plugs.si("height"), plugs.si("depth"));
+        return new CropPlan.Plugs(
+                plugs.si("diameter"),
+                plugs.si("height"),
+                plugs.si("depth"),
+                plugs.objectIfGiven("quality")
+                        .map(q -> new CropPlan.Quality(
+                                q.si("emptyCells"), q.si("doubles"), q.si("upright"), q.si("covered"))));
     }
 
     private static CropPlan.Wanted wanted(Fields wanted) {

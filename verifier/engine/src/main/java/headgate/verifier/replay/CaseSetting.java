@@ -114,6 +114,15 @@ public record CaseSetting(ReplaySetting setting, List<HeadAnswers> heads, List<S
                 missing.add("the carriage has no sensors, so every plant is known in good time");
             }
         }
+        PlugQuality quality = PlugQuality.PERFECT;
+        if (planting) {
+            quality = quality(plan, setup.stations());
+            if (plan.plugs().flatMap(CropPlan.Plugs::quality).isEmpty()) {
+                missing.add(
+                        "the crop plan does not say how many cells are empty or hold two plants, and how many plugs stand"
+                                + " upright and covered");
+            }
+        }
         if (carriage.errors().isEmpty()) {
             missing.add("the carriage does not say how well it knows where its tools are");
         }
@@ -127,7 +136,7 @@ public record CaseSetting(ReplaySetting setting, List<HeadAnswers> heads, List<S
                 perception,
                 care(subject, setup.stations()),
                 Success.ALWAYS,
-                PlugQuality.PERFECT,
+                quality,
                 plan.soil().texture(),
                 plan.soil().moisture(),
                 OptionalDouble.of(plan.field().length()),
@@ -162,6 +171,18 @@ public record CaseSetting(ReplaySetting setting, List<HeadAnswers> heads, List<S
                         .toList()))
                 .filter(group -> group.arms().size() > 1)
                 .toList();
+    }
+
+    /** The plan says what becomes of plugs; how far off they stand along travel, the least accurate head's sheet. */
+    private static PlugQuality quality(CropPlan plan, List<Station> stations) {
+        double spread = stations.stream()
+                .mapToDouble(s -> s.sheet().accuracy().standardUncertainty().value())
+                .max()
+                .orElse(0);
+        return plan.plugs()
+                .flatMap(CropPlan.Plugs::quality)
+                .map(q -> new PlugQuality(q.emptyCells(), q.doubles(), q.upright(), q.covered(), spread))
+                .orElse(new PlugQuality(0, 0, 1, 1, spread));
     }
 
     private static Optional<Magazine> magazine(HeadSheet sheet, Carriage carriage) {
