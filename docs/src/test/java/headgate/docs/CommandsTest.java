@@ -28,6 +28,7 @@ class CommandsTest {
             "mvn -B -ntp -Pdeep verify -pl sdk-runtime -am",
             // Benchmarks take long, and belong to no test.
             "mvn -B -ntp -Pbench verify -pl verifier/engine -am -DskipTests",
+            "mvn -B -ntp -Pbench verify -pl verifier/engine -am -DskipTests -Dbench=HectareBenchmark.*",
             // The reader writes that file; FitProgramTest runs this on one of its own.
             "headgate fit heads.json --search margin --save found.json");
 

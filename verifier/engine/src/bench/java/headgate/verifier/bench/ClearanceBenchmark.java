@@ -54,10 +54,10 @@ public class ClearanceBenchmark {
     private final List<List<Geometry>> polygons = new ArrayList<>();
     private final List<List<Interval>> heights = new ArrayList<>();
 
-    /** Runs all benchmarks. */
+    /** Runs the benchmarks whose names match the expression that is given. */
     public static void main(String[] args) throws RunnerException {
         new Runner(new OptionsBuilder()
-                        .include("headgate\\.verifier\\.bench\\..*")
+                        .include("headgate\\.verifier\\.bench\\." + args[0])
                         .build())
                 .run();
     }

@@ -138,7 +138,8 @@ public class ReplayBenchmark {
                 1);
     }
 
-    private static HeadSheet sheet(Outline reach) {
+    /** A sheet of a head that takes any weed within a reach. */
+    static HeadSheet sheet(Outline reach) {
         Reach over = Reach.over(reach, Interval.ofMetres(-0.6, -0.2));
         HeadSheet base = Cases.weederSheet().build();
         return Cases.weederSheet()

@@ -216,6 +216,11 @@ public final class Trial {
         return book.asked();
     }
 
+    /** {@return how often an answer was looked up; what was not asked came from the book} */
+    public long lookedUp() {
+        return book.lookedUp();
+    }
+
     /** {@return how a head broke; empty if none did} */
     public Optional<HeadFault> fault() {
         return book.fault();
