@@ -21,8 +21,9 @@ import java.util.stream.Stream;
 /**
  * What an arm can fill in each of its stances, placed at y = 0, and which side shifts are forbidden to it. The heights
  * are those in the middle of the carriage, where roll moves the ground least and the arm has most heights to choose from:
- * further out it fills no more than that. A head whose low parts lie in a free strip between rows may work lower than is
- * taken here: then a set-point may be less than the best, and the rules still measure what is really filled.
+ * further out it fills no more than that. A head that can only work with its low parts in free strips between rows counts as
+ * if all of it lay in them, which is an outer bound; another may work lower in a free strip than is taken here: then a
+ * set-point may be less than the best, and the rules still measure what is really filled.
  */
 final class ArmSpaces {
 
@@ -85,7 +86,8 @@ final class ArmSpaces {
         Optional<Occupied> fixed = Optional.empty();
         if (kind.works()) {
             HeadSheet s = sheet.orElseThrow();
-            WorkHeight height = WorkHeight.of(subject, arm, at, s);
+            WorkHeight overPlants = WorkHeight.of(subject, arm, at, s);
+            WorkHeight height = overPlants.serves(arm) ? overPlants : WorkHeight.betweenRows(subject, arm, at, s);
             spaces.add(StationSpace.atWork(arm, s, turned, at, Station.workHeights(arm, height)));
             RunOut runOut = RunOut.of(arm.liftMotion(), carriage.stopping().reactionTime());
             spaces.add(StationSpace.lifting(arm, s, turned, at, Station.heights(arm, height, runOut)));
@@ -157,6 +159,20 @@ final class ArmSpaces {
 
     private static long required(double gap) {
         return Math.max(1, Rounding.up(gap));
+    }
+
+    /** Where on its rail a mount has heights to work at; everywhere if it does not work. */
+    List<Interval> workPlaces(Arm arm, Kind kind) {
+        if (!kind.works()) {
+            return List.of(arm.shift());
+        }
+        Case.Mounting mounting = kind.mounting().orElseThrow();
+        return WorkPlaces.of(
+                subject,
+                arm,
+                subject.carriage().value().beam(arm.beam()).orElseThrow().x(),
+                mounting.head().sheet().orElseThrow(),
+                mounting.turned());
     }
 
     /** Where on its rail a mount may be set in a stance, with the frame in its way. */

@@ -4,6 +4,8 @@ import headgate.api.shape.Interval;
 import headgate.runtime.cropplan.CropPlan;
 import headgate.verifier.check.Case;
 import headgate.verifier.geometry.Rounding;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * The ground between rows that no crop plant takes up: what hangs there need not clear the canopy. Rows go on beside those
@@ -41,6 +43,28 @@ public record FreeStrips(CropPlan.Rows rows, double kept) {
         RowLine right = RowLine.of(rows, RowLine.rightOf(rows, y.least()));
         RowLine left = RowLine.of(rows, right.number() + 1);
         return y.least() >= right.y() + kept(right) && y.most() <= left.y() - kept(left);
+    }
+
+    /**
+     * The shifts that bring something into a free strip.
+     *
+     * @param y its extent across travel before it is shifted, micrometres
+     * @param within the shifts that are asked for
+     * @return those of them with which it lies wholly in one strip, from the right to the left; the ends belong to them
+     */
+    List<Interval> shifts(Interval y, Interval within) {
+        List<Interval> shifts = new ArrayList<>();
+        RowLine right = RowLine.of(rows, RowLine.rightOf(rows, y.least() + within.least()));
+        while (right.y() + kept(right) - y.least() <= within.most()) {
+            RowLine left = RowLine.of(rows, right.number() + 1);
+            long least = Math.max(right.y() + kept(right) - y.least(), within.least());
+            long most = Math.min(left.y() - kept(left) - y.most(), within.most());
+            if (least <= most) {
+                shifts.add(new Interval(least, most));
+            }
+            right = left;
+        }
+        return shifts;
     }
 
     private long kept(RowLine row) {

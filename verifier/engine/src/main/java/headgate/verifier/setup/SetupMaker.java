@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /** Sets a case up: states it as sliders and lanes, has it solved, and reads the answer back. */
 final class SetupMaker {
@@ -37,6 +38,7 @@ final class SetupMaker {
     private final ArmSpaces spaces;
     private final List<List<ArmSpaces.Kind>> kinds = new ArrayList<>();
     private final List<int[]> shapes = new ArrayList<>();
+    private final List<List<List<Interval>>> workPlaces = new ArrayList<>();
 
     private SetupMaker(Case subject) {
         this.subject = subject;
@@ -54,6 +56,7 @@ final class SetupMaker {
             List<ArmSpaces.Kind> own = kinds(arm);
             kinds.add(own);
             shapes.add(own.stream().mapToInt(k -> spaces.shape(arm, k)).toArray());
+            workPlaces.add(own.stream().map(k -> spaces.workPlaces(arm, k)).toList());
         }
     }
 
@@ -62,12 +65,21 @@ final class SetupMaker {
         if (maker.lanes.isEmpty() || maker.lanes.size() > 60) {
             return maker.none();
         }
-        // Without heed to the frame, so that the rule that looks at it can say what is in the way.
-        return maker.make(true).or(() -> maker.make(false)).orElseGet(maker::none);
+        // Without heed to heights, then to the frame, so that the rules that look at them can say what is in the way.
+        return maker.make(true, true)
+                .or(() -> maker.worksAnywhere() ? Optional.empty() : maker.make(true, false))
+                .or(() -> maker.make(false, false))
+                .orElseGet(maker::none);
     }
 
     private Setup none() {
         return new Setup(lanes, List.of(), List.of(), List.of(), Optional.empty(), Optional.empty());
+    }
+
+    /** Whether every arm has heights to work at wherever it is set, so that to heed them or not is the same. */
+    private boolean worksAnywhere() {
+        return IntStream.range(0, arms.size()).allMatch(i -> workPlaces.get(i).stream()
+                .allMatch(List.of(arms.get(i).shift())::equals));
     }
 
     /** Heads of which there are only so many, with their numbers. */
@@ -104,7 +116,7 @@ final class SetupMaker {
         return own;
     }
 
-    private Optional<Setup> make(boolean heedFrame) {
+    private Optional<Setup> make(boolean heedFrame, boolean heedHeights) {
         List<Slider> sliders = new ArrayList<>();
         List<List<Meaning>> meanings = new ArrayList<>();
         List<String> beams = subject.carriage().value().beams().stream()
@@ -116,7 +128,11 @@ final class SetupMaker {
             List<Choice> choices = new ArrayList<>();
             List<Meaning> own = new ArrayList<>();
             for (int k = 0; k < kinds.get(i).size(); k++) {
-                add(arm, kinds.get(i).get(k), k, spaces.allowed(arm, shapes.get(i)[k], heedFrame), choices, own, needs);
+                List<Interval> allowed = spaces.allowed(arm, shapes.get(i)[k], heedFrame);
+                if (heedHeights) {
+                    allowed = common(allowed, workPlaces.get(i).get(k));
+                }
+                add(arm, kinds.get(i).get(k), k, allowed, choices, own, needs);
             }
             sliders.add(new Slider(arm.id(), beams.indexOf(arm.beam()), link(arm), choices));
             meanings.add(own);
@@ -127,6 +143,14 @@ final class SetupMaker {
                 (a, sa, b, sb) -> spaces.forbidden(shapes.get(a)[sa], shapes.get(b)[sb]),
                 List.copyOf(stock.values()));
         return Assigner.best(apart).map(found -> setup(apartOrInTurn(apart, found), meanings));
+    }
+
+    private static List<Interval> common(List<Interval> some, List<Interval> others) {
+        return some.stream()
+                .flatMap(a -> others.stream()
+                        .filter(b -> a.gapTo(b) == 0)
+                        .map(b -> new Interval(Math.max(a.least(), b.least()), Math.min(a.most(), b.most()))))
+                .toList();
     }
 
     /**

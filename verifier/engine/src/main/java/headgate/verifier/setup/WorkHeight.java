@@ -9,6 +9,8 @@ import headgate.runtime.carriage.Arm;
 import headgate.runtime.carriage.Carriage;
 import headgate.runtime.cropplan.CropPlan;
 import headgate.verifier.check.Case;
+import headgate.verifier.check.Comparison;
+import headgate.verifier.check.Dimension;
 import headgate.verifier.geometry.Box;
 import headgate.verifier.geometry.Occupied;
 import java.util.Comparator;
@@ -73,6 +75,19 @@ public record WorkHeight(
             Interval y = turned ? new Interval(-box.y().most(), -box.y().least()) : box.y();
             return strips.hold(y.shifted(mount.y()));
         });
+    }
+
+    /**
+     * The most heights that any place across travel can give: as if all of the head lay in free strips.
+     *
+     * @param subject the case
+     * @param arm the arm
+     * @param mount where its mount is set, seen from above, carriage frame
+     * @param sheet the head's sheet
+     * @return the heights
+     */
+    static WorkHeight betweenRows(Case subject, Arm arm, Point mount, HeadSheet sheet) {
+        return of(subject, arm, mount, sheet, box -> true);
     }
 
     private static double coverageFactor(Case subject) {
@@ -157,6 +172,21 @@ public record WorkHeight(
     /** {@return how wide the choice of heights is, m; how much is missing, as a negative figure, if there is none} */
     public double width() {
         return Micrometres.toMetres(Math.min(most, lift.most()) - Math.max(least, lift.least()));
+    }
+
+    /**
+     * How wide the choice of heights must be: the guard must be able to hold the mount within it.
+     *
+     * @param arm the arm
+     * @return twice the lift's tolerance, m
+     */
+    public static double neededWidth(Arm arm) {
+        return 2 * arm.liftMotion().overshoot();
+    }
+
+    /** Whether there are heights enough for an arm. */
+    boolean serves(Arm arm) {
+        return Comparison.atLeast(width(), neededWidth(arm), Dimension.LENGTH).holds();
     }
 
     /** The tallest plant that stands under a head before or after it has worked, m. */

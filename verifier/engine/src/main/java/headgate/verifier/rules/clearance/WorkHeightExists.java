@@ -2,7 +2,6 @@ package headgate.verifier.rules.clearance;
 
 import headgate.api.shape.Interval;
 import headgate.api.unit.Micrometres;
-import headgate.runtime.carriage.Arm;
 import headgate.verifier.check.Case;
 import headgate.verifier.check.Comparison;
 import headgate.verifier.check.Dimension;
@@ -44,14 +43,14 @@ public final class WorkHeightExists implements Rule {
     public List<Finding> check(Case subject) {
         List<Station> stations = Setup.of(subject).stations();
         Station worst = stations.stream()
-                .min(Comparator.comparingDouble(s -> s.height().width() - needed(s.arm())))
+                .min(Comparator.comparingDouble(s -> s.height().width() - WorkHeight.neededWidth(s.arm())))
                 .orElseThrow();
         WorkHeight height = worst.height();
         double width = height.width();
         Interval reach = worst.sheet().reach().height();
         Finding.Builder finding = Finding.of(INFO, worst.label())
                 .examined(stations.size())
-                .comparison(Comparison.atLeast(width, needed(worst.arm()), Dimension.LENGTH))
+                .comparison(Comparison.atLeast(width, WorkHeight.neededWidth(worst.arm()), Dimension.LENGTH))
                 .term("ground motion G", Micrometres.toMetres(height.groundMotion()), Dimension.LENGTH)
                 .term("depth of work d", Micrometres.toMetres(height.depth()), Dimension.LENGTH)
                 .term("lowest tool point z_min", Micrometres.toMetres(reach.least()), Dimension.LENGTH)
@@ -77,12 +76,7 @@ public final class WorkHeightExists implements Rule {
                 : "to clear plants and crests it must stand at " + text(height.least())
                         + " or more, to reach the hollows at " + text(height.most()) + " or less";
         return List.of(finding.decide("No mount height serves " + worst.label() + ": " + why + "; "
-                + Dimension.LENGTH.text(needed(worst.arm()) - width) + " are missing."));
-    }
-
-    /** Twice the lift's tolerance: the guard must be able to hold the mount within the interval. */
-    private static double needed(Arm arm) {
-        return 2 * arm.liftMotion().overshoot();
+                + Dimension.LENGTH.text(WorkHeight.neededWidth(worst.arm()) - width) + " are missing."));
     }
 
     private static String text(long micrometres) {
