@@ -29,8 +29,11 @@ public final class Refinement {
         if (passed == values.size()) {
             return List.of();
         }
-        double low = passed == 0 ? 0 : values.get(passed - 1);
-        double high = values.get(passed);
+        return between(passed == 0 ? 0 : values.get(passed - 1), values.get(passed), round);
+    }
+
+    /** Values between two, ascending; each can be tried, and none stands twice. */
+    static List<Double> between(double low, double high, DoubleUnaryOperator round) {
         List<Double> finer = new ArrayList<>();
         double last = low;
         for (int step = 1; step < FINER; step++) {

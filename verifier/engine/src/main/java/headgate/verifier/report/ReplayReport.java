@@ -205,8 +205,12 @@ public record ReplayReport(
             return ladder.borne()
                     .map(density -> at + "a density of up to " + Dimension.DENSITY.text(density) + " can be borne"
                             + (ladder.toTheTop() ? ", and perhaps more: no higher one was tried." : "."))
-                    .orElseGet(() -> at + "not even "
-                            + Dimension.DENSITY.text(ladder.rungs().get(0).density()) + " can be borne.");
+                    .orElseGet(() -> ladder.openBelow()
+                            ? at
+                                    + "it cannot be told which density can be borne: more stands, or longer ones, would tell."
+                            : at + "not even "
+                                    + Dimension.DENSITY.text(
+                                            ladder.rungs().get(0).density()) + " can be borne.");
         });
     }
 

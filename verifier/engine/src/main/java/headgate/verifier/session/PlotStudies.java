@@ -138,12 +138,10 @@ final class PlotStudies {
         }
         coarse.removeIf(density -> !(density > 0 && density <= DENSEST));
         List<DensityLadder.Rung> rungs = rungs(List.copyOf(coarse), known);
-        rungs.addAll(rungs(
-                Refinement.of(
-                        rungs.stream().map(DensityLadder.Rung::density).toList(),
-                        rungs.stream().map(r -> r.cell().standing()).toList(),
-                        PlotStudies::round),
-                known));
+        if (rungs.isEmpty()) {
+            return Optional.empty();
+        }
+        rungs.addAll(rungs(new DensityLadder(wanted.speed(), rungs).finer(PlotStudies::round), known));
         return Optional.of(new DensityLadder(wanted.speed(), rungs));
     }
 

@@ -89,11 +89,36 @@ class PlotSummaryTest {
         assertThat(both.asked()).isEqualTo(200);
     }
 
+    private static DensityLadder.Rung rung(double density, long targets, long successful) {
+        return new DensityLadder.Rung(
+                density,
+                summary(recorded("a.csv", outcome(0.2, targets, successful)))
+                        .groups()
+                        .get(0)
+                        .cells()
+                        .get(0));
+    }
+
     @Test
-    void aLadderOfDensitiesEndsAtTheFirstThatDoesNotPass() {
-        DensityLadder ladder = Outcomes.study().density().orElseThrow();
-        assertThat(ladder.rungs()).extracting(DensityLadder.Rung::density).containsExactly(1.0, 2.0);
-        assertThat(ladder.borne()).contains(1.0);
+    void aLadderOfDensitiesEndsBeforeTheFirstThatFails() {
+        DensityLadder ladder = new DensityLadder(
+                0.2, List.of(rung(3, 1000, 400), rung(1, 1000, 950), rung(2, 1000, 940), rung(4, 1000, 990)));
+        assertThat(ladder.rungs()).extracting(DensityLadder.Rung::density).containsExactly(1.0, 2.0, 3.0, 4.0);
+        assertThat(ladder.borne()).contains(2.0);
         assertThat(ladder.toTheTop()).isFalse();
+        assertThat(ladder.finer(d -> d)).hasSize(9).allMatch(d -> d > 2 && d < 3);
+    }
+
+    /** Few plants at a low density leave it open; that is nothing against a higher one that passes. */
+    @Test
+    void aDensityThatIsOpenDoesNotEndTheLadder() {
+        DensityLadder ladder = new DensityLadder(0.2, List.of(rung(1, 10, 9), rung(2, 1000, 940)));
+        assertThat(ladder.openBelow()).isTrue();
+        assertThat(ladder.borne()).contains(2.0);
+        assertThat(ladder.toTheTop()).isTrue();
+        assertThat(ladder.finer(d -> d)).isEmpty();
+        assertThat(new DensityLadder(0.2, List.of(rung(1, 10, 9))).borne()).isEmpty();
+        assertThat(new DensityLadder(0.2, List.of(rung(1, 1000, 90))).openBelow())
+                .isFalse();
     }
 }
