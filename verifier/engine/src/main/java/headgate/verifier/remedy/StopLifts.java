@@ -1,14 +1,10 @@
 package headgate.verifier.remedy;
 
-import headgate.api.shape.Interval;
-import headgate.api.unit.Micrometres;
 import headgate.verifier.check.Case;
-import headgate.verifier.check.Dimension;
 import headgate.verifier.check.Edit;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 /**
  * Let the lifts of some arms stop lower, so that what they carry stays away from what is above it.
@@ -24,23 +20,12 @@ public record StopLifts(SortedMap<String, Long> tops) implements Edit {
 
     @Override
     public Case apply(Case before) {
-        return before.withCarriage(c -> c.withArms(c.arms().stream()
-                .map(a -> {
-                    Long top = tops.get(a.id());
-                    return top == null
-                            ? a
-                            : a.withLift(new Interval(Math.min(a.lift().least(), top), top));
-                })
-                .toList()));
+        return LiftTops.applied(before, tops);
     }
 
     @Override
     public String text() {
-        return "stop the lift of "
-                + tops.entrySet().stream()
-                        .map(e -> "arm " + e.getKey() + " at "
-                                + Dimension.LENGTH.text(Micrometres.toMetres(e.getValue())))
-                        .collect(Collectors.joining(", "));
+        return "stop the lift of " + LiftTops.text(tops, " at ");
     }
 
     @Override
@@ -50,8 +35,6 @@ public record StopLifts(SortedMap<String, Long> tops) implements Edit {
 
     @Override
     public Map<String, Object> figures() {
-        SortedMap<String, Object> figures = new TreeMap<>();
-        tops.forEach((arm, top) -> figures.put(arm, Micrometres.toMetres(top)));
-        return figures;
+        return LiftTops.figures(tops);
     }
 }
