@@ -227,9 +227,16 @@ public record Carriage(
      * @param tyreWidth width of the tyre where it stands on the ground, m
      * @param fromSteeredPoint distance along travel from the point that is steered along the row, m
      * @param diameter outer diameter of the tyre, m; empty if the file does not say
+     * @param steering largest angle to either side to which it is steered, about the middle of its tyre, rad; 0 if it is not
      */
     public record Wheel(
-            String name, long x, Interval y, double tyreWidth, double fromSteeredPoint, Optional<Double> diameter) {
+            String name,
+            long x,
+            Interval y,
+            double tyreWidth,
+            double fromSteeredPoint,
+            Optional<Double> diameter,
+            double steering) {
 
         /**
          * A wheel whose diameter the file does not say.
@@ -241,7 +248,7 @@ public record Carriage(
          * @param fromSteeredPoint distance along travel from the point that is steered along the row, m
          */
         public Wheel(String name, long x, Interval y, double tyreWidth, double fromSteeredPoint) {
-            this(name, x, y, tyreWidth, fromSteeredPoint, Optional.empty());
+            this(name, x, y, tyreWidth, fromSteeredPoint, Optional.empty(), 0.0);
         }
 
         /**
@@ -251,7 +258,7 @@ public record Carriage(
          * @return the same wheel with it
          */
         public Wheel withY(Interval changed) {
-            return new Wheel(name, x, changed, tyreWidth, fromSteeredPoint, diameter);
+            return new Wheel(name, x, changed, tyreWidth, fromSteeredPoint, diameter, steering);
         }
 
         /**
@@ -261,7 +268,7 @@ public record Carriage(
          * @return the same wheel with it
          */
         public Wheel withTyreWidth(double changed) {
-            return new Wheel(name, x, y, changed, fromSteeredPoint, diameter);
+            return new Wheel(name, x, y, changed, fromSteeredPoint, diameter, steering);
         }
     }
 

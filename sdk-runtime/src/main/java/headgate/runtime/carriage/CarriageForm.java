@@ -290,6 +290,11 @@ final class CarriageForm {
                 "the name of a part of the structure",
                 complaint);
         Rules.known(
+                CarriagePartsForm.wheelNames(file),
+                Rules.names(file, "wheels", "name"),
+                "the name of a wheel",
+                complaint);
+        Rules.known(
                 file.deepItems("sensors", "beams"), Rules.names(file, "beams", "id"), "the id of a beam", complaint);
     }
 

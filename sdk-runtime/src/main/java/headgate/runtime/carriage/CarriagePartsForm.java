@@ -48,6 +48,10 @@ final class CarriagePartsForm {
                     "diameter",
                     Forms.aboveZero(Kind.LENGTH, "5 m", "700 mm").usually("200 mm", "2.5 m"),
                     "Outer diameter of the tyre. Left out, whether arms clear the wheel is undecided.")
+            .optional(
+                    "steering",
+                    Forms.fromZero(Kind.ANGLE, "90 deg", "30 deg").usually("0 deg", "60 deg"),
+                    "Largest angle to either side to which it is steered, about the middle of its tyre. Left out, it is not.")
             .build();
 
     private static final ObjectForm MEMBER = ObjectForm.of("a member", "An arm of a link group.")
@@ -152,6 +156,11 @@ final class CarriagePartsForm {
                     "Parts of the frame, by their names at work, that are elsewhere by then. Left out, none is.")
             .build();
 
+    private static final ObjectForm WHEEL_PLACE = ObjectForm.of("a wheel's place", "Where a wheel is in a stance.")
+            .required("wheel", Forms.text("left front"), "The wheel's name.")
+            .required("y", Forms.coordinate("1.35 m"), "Where the middle of its tyre is across travel.")
+            .build();
+
     static final ObjectForm STANCE = ObjectForm.of(
                     "a stance", "A shape that the carriage takes, such as spread wide for work or folded for the road.")
             .required("name", Forms.text("road"), "What its maker calls it.")
@@ -167,6 +176,10 @@ final class CarriagePartsForm {
                     MOVED_PARTS,
                     "Parts of the frame, by their names at work, that are elsewhere in this stance, such as drawn in. Left"
                             + " out, none is.")
+            .optional(
+                    "wheels",
+                    Forms.list(WHEEL_PLACE, 1, 40),
+                    "Where wheels are that are not set as for work. Left out, all are.")
             .optional(
                     "suspensionTravel",
                     Forms.fromZero(Kind.LENGTH, "2 m", "60 mm").usually("0 mm", "500 mm"),
@@ -246,6 +259,11 @@ final class CarriagePartsForm {
         return file.deep("stances", "name").stream()
                 .filter(name -> name.path().contains(".structure["))
                 .toList();
+    }
+
+    /** The nodes that name wheels in stances. */
+    static List<Node> wheelNames(Fields file) {
+        return file.deep("stances", "wheel");
     }
 
     /** The nodes that name arms anywhere in links and stances. */

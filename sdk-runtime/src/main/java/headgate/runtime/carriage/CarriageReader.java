@@ -157,7 +157,8 @@ public final class CarriageReader {
                 wheel.interval("y"),
                 wheel.si("tyreWidth"),
                 wheel.si("fromSteeredPoint"),
-                wheel.siIfGiven("diameter"));
+                wheel.siIfGiven("diameter"),
+                wheel.siOr("steering", 0.0));
     }
 
     private static Carriage.Link link(Fields link) {
@@ -198,6 +199,8 @@ public final class CarriageReader {
     private static Stance stance(Fields stance) {
         Map<String, Interval> rails = new TreeMap<>();
         stance.objects("rails").forEach(r -> rails.put(r.text("arm"), r.interval("shift")));
+        Map<String, Long> wheels = new TreeMap<>();
+        stance.objects("wheels").forEach(w -> wheels.put(w.text("wheel"), w.micrometres("y")));
         return new Stance(
                 stance.text("name"),
                 stance.text("use").equals("work") ? Stance.Use.WORK : Stance.Use.TRANSPORT,
@@ -207,6 +210,7 @@ public final class CarriageReader {
                         .map(s -> new Stance.Step(s.text("name"), poses(s), parts(s)))
                         .toList(),
                 parts(stance),
+                wheels,
                 stance.siOr("suspensionTravel", 0.0));
     }
 

@@ -185,7 +185,8 @@ public final class CarriageWriter {
                 .interval("y", wheel.y())
                 .quantity("tyreWidth", wheel.tyreWidth(), Kind.LENGTH)
                 .quantity("fromSteeredPoint", wheel.fromSteeredPoint(), Kind.LENGTH)
-                .quantity("diameter", wheel.diameter(), Kind.LENGTH);
+                .quantity("diameter", wheel.diameter(), Kind.LENGTH)
+                .quantity("steering", wheel.steering(), Kind.ANGLE);
     }
 
     private static JsonText link(Carriage.Link link) {
@@ -244,6 +245,12 @@ public final class CarriageWriter {
                                         .objects("structure", parts(s.structure())))
                                 .toList())
                 .objects("structure", parts(stance.structure()))
+                .objects(
+                        "wheels",
+                        stance.wheels().entrySet().stream()
+                                .map(w ->
+                                        new JsonText().text("wheel", w.getKey()).length("y", w.getValue()))
+                                .toList())
                 .quantity("suspensionTravel", stance.suspensionTravel(), Kind.LENGTH);
     }
 

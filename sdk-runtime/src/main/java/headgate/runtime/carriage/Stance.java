@@ -17,6 +17,7 @@ import java.util.TreeMap;
  * @param poses where arms are that are not at their work place; arms not named stay there, lifted
  * @param steps the shapes between work and this stance, in order
  * @param structure frame parts that are elsewhere in this stance than at work; each stands in for the part of its name
+ * @param wheels y of the middle of each wheel's tyre that is not set as for work, by the wheel's name, micrometres
  * @param suspensionTravel how far the frame may come down on its suspension, m
  */
 public record Stance(
@@ -26,6 +27,7 @@ public record Stance(
         List<Pose> poses,
         List<Step> steps,
         List<Carriage.Part> structure,
+        Map<String, Long> wheels,
         double suspensionTravel) {
 
     /** What a stance is for. */
@@ -42,6 +44,29 @@ public record Stance(
         poses = List.copyOf(poses);
         steps = List.copyOf(steps);
         structure = List.copyOf(structure);
+        wheels = Collections.unmodifiableMap(new TreeMap<>(wheels));
+    }
+
+    /**
+     * A shape in which all wheels are set as for work.
+     *
+     * @param name what its maker calls it
+     * @param use whether it works or travels in it
+     * @param rails rails that differ from the arms' own, by arm id
+     * @param poses where arms are that are not at their work place
+     * @param steps the shapes between work and this stance, in order
+     * @param structure frame parts that are elsewhere in this stance than at work
+     * @param suspensionTravel how far the frame may come down on its suspension, m
+     */
+    public Stance(
+            String name,
+            Use use,
+            Map<String, Interval> rails,
+            List<Pose> poses,
+            List<Step> steps,
+            List<Carriage.Part> structure,
+            double suspensionTravel) {
+        this(name, use, rails, poses, steps, structure, Map.of(), suspensionTravel);
     }
 
     /**
@@ -60,7 +85,18 @@ public record Stance(
      * @return the same stance with them
      */
     public Stance withPoses(List<Pose> changed) {
-        return new Stance(name, use, rails, changed, steps, structure, suspensionTravel);
+        return withPoses(changed, steps);
+    }
+
+    /**
+     * Changes the poses, also those of the steps.
+     *
+     * @param changed where arms are that are not at their work place
+     * @param changedSteps the shapes between work and this stance
+     * @return the same stance with them
+     */
+    public Stance withPoses(List<Pose> changed, List<Step> changedSteps) {
+        return new Stance(name, use, rails, changed, changedSteps, structure, wheels, suspensionTravel);
     }
 
     /**

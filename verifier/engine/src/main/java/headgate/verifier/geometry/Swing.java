@@ -6,6 +6,7 @@ import headgate.api.shape.Point;
 import headgate.api.shape.Prism;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * What a volume sweeps while it turns by quarters about an axis through the origin: an outer bound. The turn is cut into steps of
@@ -20,7 +21,7 @@ public final class Swing {
 
     private static final double STEP = Math.PI / 2 / STEPS;
 
-    /** How far past the arc the tangents of one step meet: 1 over the cosine of half a step. */
+    /** How far past the arc the tangents of one step meet, or further: 1 over the cosine of half a step of 7.5 degrees. */
     private static final double BEYOND = 1 / StrictMath.cos(STEP / 2);
 
     /** What doubles may be off by, at 100 m, and more, micrometres. */
@@ -36,18 +37,37 @@ public final class Swing {
      * @return all that it sweeps, both ends included; the volume itself if the turns are full
      */
     public static Occupied aboutZ(Occupied space, int quarters) {
-        Occupied swept = space;
+        return aboutZ(space, steps(quarters), STEP);
+    }
+
+    /**
+     * Turns about the z axis by a small angle to either side.
+     *
+     * @param space the volume
+     * @param angle the angle, rad; 0 to a quarter turn, and no more
+     * @return all that it sweeps, in steps of 7.5 degrees or less; the volume itself if the angle is 0
+     * @throws IllegalArgumentException if the angle is out of bounds
+     */
+    public static Occupied eitherWayAboutZ(Occupied space, double angle) {
+        if (!(angle >= 0 && angle <= Math.PI / 2 + SLACK)) {
+            throw new IllegalArgumentException("an angle must be from 0 to a quarter turn, but is " + angle + " rad");
+        }
+        int steps = (int) StrictMath.ceil(angle / STEP - SLACK);
+        return aboutZ(space, IntStream.range(-steps, steps).boxed().toList(), steps == 0 ? STEP : angle / steps);
+    }
+
+    private static Occupied aboutZ(Occupied space, List<Integer> steps, double width) {
         List<Piece> pieces = new ArrayList<>();
-        for (int step : steps(quarters)) {
+        for (int step : steps) {
             for (Piece p : space.pieces()) {
                 List<Point> corners = new ArrayList<>();
                 for (int i = 0; i < p.ring().size(); i++) {
-                    addArc(corners, p.ring().vertex(i), step);
+                    addArc(corners, p.ring().vertex(i), step, width);
                 }
                 pieces.add(Piece.of(Ring.hull(corners), p.height()));
             }
         }
-        return swept.and(Occupied.ofPieces(pieces));
+        return space.and(Occupied.ofPieces(pieces));
     }
 
     /**
@@ -103,7 +123,7 @@ public final class Swing {
         List<Point> corners = new ArrayList<>();
         for (long a : new long[] {first.least(), first.most()}) {
             for (long b : new long[] {second.least(), second.most()}) {
-                addArc(corners, new Point(a, b), step);
+                addArc(corners, new Point(a, b), step, STEP);
             }
         }
         Interval along = Interval.at(corners.get(0).x());
@@ -116,10 +136,10 @@ public final class Swing {
     }
 
     /** The triangle about the arc of one step, each corner with the grid points around it. */
-    private static void addArc(List<Point> corners, Point corner, int step) {
-        addTurned(corners, corner, step * STEP, 1);
-        addTurned(corners, corner, (step + 0.5) * STEP, BEYOND);
-        addTurned(corners, corner, (step + 1) * STEP, 1);
+    private static void addArc(List<Point> corners, Point corner, int step, double width) {
+        addTurned(corners, corner, step * width, 1);
+        addTurned(corners, corner, (step + 0.5) * width, BEYOND);
+        addTurned(corners, corner, (step + 1) * width, 1);
     }
 
     private static void addTurned(List<Point> corners, Point corner, double angle, double stretch) {

@@ -17,16 +17,11 @@ final class StancePoses {
     }
 
     private static Stance changed(Stance stance, UnaryOperator<Stance.Pose> change) {
-        return new Stance(
-                stance.name(),
-                stance.use(),
-                stance.rails(),
+        return stance.withPoses(
                 changed(stance.poses(), change),
                 stance.steps().stream()
                         .map(s -> new Stance.Step(s.name(), changed(s.poses(), change), s.structure()))
-                        .toList(),
-                stance.structure(),
-                stance.suspensionTravel());
+                        .toList());
     }
 
     private static List<Stance.Pose> changed(List<Stance.Pose> poses, UnaryOperator<Stance.Pose> change) {

@@ -41,7 +41,6 @@ final class Sections {
                     topic("an arm's own parts against its head", "clearance.own-arm"),
                     topic("lifted heads over the leaves of the crop", "clearance.lifted"),
                     topic("transport on the road, the steps to it and the ways between", "clearance.transport"),
-                    topic("wheels that are steered to one side"),
                     topic("what heads hide from the carriage's sensors", "clearance.sensor-view"),
                     topic("where pulled weeds and spoil fall", "clearance.drop-zone"),
                     topic("a head's own tool in what it dropped before, and wheels that roll over it")),

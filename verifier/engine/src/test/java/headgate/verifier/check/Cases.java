@@ -678,7 +678,7 @@ public final class Cases {
      * @return the wheel
      */
     public static Carriage.Wheel wheel(String name, double least, double most) {
-        return new Carriage.Wheel(name, 1_000_000, Interval.ofMetres(least, most), 0.12, 1.0, Optional.of(0.7));
+        return new Carriage.Wheel(name, 1_000_000, Interval.ofMetres(least, most), 0.12, 1.0, Optional.of(0.7), 0);
     }
 
     /**

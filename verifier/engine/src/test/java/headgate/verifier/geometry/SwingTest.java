@@ -1,6 +1,7 @@
 package headgate.verifier.geometry;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import headgate.api.shape.Outline;
 import headgate.api.shape.Point3;
@@ -47,6 +48,17 @@ class SwingTest {
         // the hull closes what a chord over both cuts off: 300.67 cos(7.565 degrees) = 298.05 mm stay free.
         Occupied middle = Occupied.at(new Point3(0, 0, 50_000));
         assertThat(Gap.between(middle, swept).orElseThrow().metres()).isBetween(0.29803, 0.29806);
+    }
+
+    @Test
+    void aSmallAngleSweepsToEitherSideAndNoFurther() {
+        assertThat(Swing.eitherWayAboutZ(BAR, 0).prisms()).isEqualTo(BAR.prisms());
+        Box box = Swing.eitherWayAboutZ(BAR, Math.toRadians(30)).bounds().orElseThrow();
+
+        // The outer corner, 20 mm beside the middle, ends 500 sin 30 + 20 cos 30 = 267.3 mm to the side.
+        assertThat(box.y().most() / 1000.0).isBetween(267.3, 268.0);
+        assertThat(box.y().least() / 1000.0).isBetween(-268.0, -267.3);
+        assertThatThrownBy(() -> Swing.eitherWayAboutZ(BAR, 1.6)).isInstanceOf(IllegalArgumentException.class);
     }
 
     /** Turns random convex prisms by random angles: every corner stays inside of what is swept, and is not far from its skin. */

@@ -1,8 +1,6 @@
 package headgate.verifier.rules.clearance;
 
 import headgate.api.shape.Interval;
-import headgate.api.shape.Outline;
-import headgate.api.shape.Prism;
 import headgate.runtime.carriage.Carriage;
 import headgate.verifier.check.Case;
 import headgate.verifier.check.Dimension;
@@ -11,9 +9,8 @@ import headgate.verifier.check.Outcome;
 import headgate.verifier.check.Rule;
 import headgate.verifier.check.RuleInfo;
 import headgate.verifier.check.Severity;
-import headgate.verifier.geometry.Occupied;
-import headgate.verifier.geometry.Rounding;
 import headgate.verifier.setup.WheelRun;
+import headgate.verifier.setup.WheelSpace;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -26,8 +23,8 @@ public final class ArmToWheels implements Rule {
             "A wheel is moved when the row spacing changes, and nobody looks again whether the arm beside it is still free.",
             "Every arm is looked at with its head in every stance, as for the frame, against every wheel. A wheel fills a box"
                     + " as wide as its tyre, and as long and as high as the tyre's diameter, which is an outer bound of a"
-                    + " round tyre. It stands on the ground and points straight ahead: a steered wheel that is turned fills"
-                    + " more. First each wheel is taken at every place to which it can be set; if it is too near there, at the"
+                    + " round tyre; a steered wheel fills what that box sweeps as it is turned about its middle to either side, as"
+                    + " far as the carriage's file says. It stands on the ground. First each wheel is taken at every place to which it can be set; if it is too near there, at the"
                     + " place between the rows where it is set for this plan, and a caution says so. Required is the policy's"
                     + " gap to the frame plus the arm's own terms.",
             "first principles; least gap from the policy",
@@ -106,14 +103,8 @@ public final class ArmToWheels implements Rule {
     }
 
     private static Obstacle obstacle(Carriage.Wheel wheel, Interval middle) {
-        long half = Rounding.up(wheel.tyreWidth() / 2);
-        long diameter = Rounding.up(wheel.diameter().orElseThrow());
-        long radius = -Math.floorDiv(-diameter, 2L);
-        Outline outline = Outline.rectangle(
-                new Interval(wheel.x() - radius, wheel.x() + radius),
-                new Interval(middle.least() - half, middle.most() + half));
         return new Obstacle(
-                "wheel " + wheel.name(), Occupied.of(List.of(Prism.of(outline, new Interval(0, diameter)))));
+                "wheel " + wheel.name(), WheelSpace.of(wheel, middle).orElseThrow());
     }
 
     private static String text(double metres) {

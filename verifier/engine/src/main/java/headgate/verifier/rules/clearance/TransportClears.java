@@ -55,7 +55,9 @@ public final class TransportClears implements Rule {
                     + " every place: an outer bound. All arms and parts of the frame are taken at every place of their ways, since"
                     + " nobody says which moves first; a part of the frame that moves fills the boxes about where its prisms were"
                     + " and come to be. Two arms that are too near as they are parked are left to clearance.arm-to-arm until one of"
-                    + " them has moved. Wheels that the frame's parts do not show are not looked at.",
+                    + " them has moved. Wheels count as"
+                    + " parts of the frame, set as for the plan until the stance is reached and there as it says, each in the box"
+                    + " about its tyre and turned as far as it is steered; those of unknown diameter are not looked at.",
             "first principles; limits from the policy",
             Severity.ERROR,
             "0.1.0",

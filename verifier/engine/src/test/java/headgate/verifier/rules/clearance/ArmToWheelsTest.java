@@ -61,6 +61,24 @@ class ArmToWheelsTest {
     }
 
     @Test
+    void aSteeredWheelFillsMore() {
+        // Its foremost corner is hypot(520, 60) = 523.5 mm from its middle, and turned by 6.6 degrees it points at the
+        // head: instead
+        // of 1000 - 520 - 450 = 30 mm there are 26.5 mm, less up to 0.22 % of the radius; 29 mm are required.
+        Carriage.Wheel straight = wheel("right", Interval.at(-900_000), 1.04);
+        Carriage.Wheel steered = new Carriage.Wheel(
+                "right", 1_000_000, Interval.at(-900_000), 0.12, 1.0, Optional.of(1.04), Math.toRadians(30));
+
+        Finding passes = check(List.of(straight));
+        Finding fails = check(List.of(steered));
+
+        assertThat(passes.outcome()).isEqualTo(Outcome.PASS);
+        assertThat(measured(passes)).isEqualTo(0.030);
+        assertThat(fails.outcome()).isEqualTo(Outcome.FAIL);
+        assertThat(measured(fails)).isBetween(0.0253, 0.0266);
+    }
+
+    @Test
     void undecidedWithoutWheelsOrTheirDiameters() {
         assertThat(check(List.of()).outcome()).isEqualTo(Outcome.UNDECIDED);
         Finding unknown = check(List.of(new Carriage.Wheel("right", 1_000_000, Interval.at(-1_000_000), 0.12, 1.0)));
@@ -75,7 +93,7 @@ class ArmToWheelsTest {
     }
 
     private static Carriage.Wheel wheel(String name, Interval y, double diameter) {
-        return new Carriage.Wheel(name, 1_000_000, y, 0.12, 1.0, Optional.of(diameter));
+        return new Carriage.Wheel(name, 1_000_000, y, 0.12, 1.0, Optional.of(diameter), 0);
     }
 
     private static Finding check(List<Carriage.Wheel> wheels) {

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
  * Hand arithmetic: a head is 150 mm wide to either side of its mount, stands out 450 mm in front and 50 mm behind. Stowed, it
  * hangs 200 mm down, with its tool anywhere 600 mm. The arm's own body stands 300 mm over the mount. Two arms need 30 + 2 x 4 =
  * 38 mm between them, an arm and the frame 25 + 4 = 29 mm. The beam is 2.4 m wide and ends at 1.5 and 1.6 m. The ground moves by
- * 20 mm.
+ * 20 mm. There are no wheels unless a test puts some.
  */
 class TransportClearsTest {
 
@@ -300,7 +300,7 @@ class TransportClearsTest {
     private static Case turned(Stance stance) {
         return Cases.weeding()
                 .sheet(b -> b.forces(ArmToArmTest.NO_FORCE))
-                .carriage(c -> c.withStances(List.of(stance)))
+                .carriage(c -> c.withStances(List.of(stance)).withWheels(List.of()))
                 .turned()
                 .build();
     }
@@ -319,6 +319,39 @@ class TransportClearsTest {
         assertThat(low.get(GROUND).outcome()).isEqualTo(Outcome.PASS);
         assertThat(check(road(latched("a1", 0.5, -0.75, 0.469999))).get(GROUND).outcome())
                 .isEqualTo(Outcome.FAIL);
+    }
+
+    @Test
+    void wheelsTakePartByThemselves() {
+        // Set 1440 mm to either side for the plan, tyres 120 mm wide: 2 (1440 + 60) = 3000 mm, which is allowed.
+        List<Finding> limit = check(road(), c -> c.withWheels(wheelsAt(1.44)));
+        assertThat(measured(limit, WIDTH)).isEqualTo(3.0);
+        assertThat(limit.get(WIDTH).outcome()).isEqualTo(Outcome.PASS);
+        List<Finding> wide = check(road(), c -> c.withWheels(wheelsAt(1.440001)));
+        assertThat(wide.get(WIDTH).outcome()).isEqualTo(Outcome.FAIL);
+        assertThat(wide.get(WIDTH).message()).contains("from wheel right to wheel left");
+        // A stance may draw them in; then the beam, 2400 mm, is widest.
+        Stance drawnIn = new Stance(
+                "road",
+                Stance.Use.TRANSPORT,
+                Map.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Map.of("right", -1_000_000L, "left", 1_000_000L),
+                0);
+        List<Finding> narrow = check(drawnIn, c -> c.withWheels(wheelsAt(1.440001)));
+        assertThat(measured(narrow, WIDTH)).isEqualTo(2.4);
+        // Folded in front of the wheel's axle, a head that is carried low meets it: 650 mm to the tyre, and it reaches
+        // 300 + 450.
+        Finding met = check(road(latched("a1", 0.3, -1.3, 0.7)), c -> c.withWheels(wheelsAt(1.44)))
+                .get(GAP);
+        assertThat(met.outcome()).isEqualTo(Outcome.FAIL);
+        assertThat(met.message()).contains(" and wheel right on the road there are only 0 mm");
+    }
+
+    private static List<Carriage.Wheel> wheelsAt(double y) {
+        return List.of(Cases.wheel("right", -y, -y), Cases.wheel("left", y, y));
     }
 
     @Test
@@ -373,7 +406,8 @@ class TransportClearsTest {
         return new TransportClears()
                 .check(Cases.weeding()
                         .sheet(b -> b.forces(ArmToArmTest.NO_FORCE))
-                        .carriage(c -> change.apply(c.withStances(List.of(stance))))
+                        .carriage(
+                                c -> change.apply(c.withStances(List.of(stance)).withWheels(List.of())))
                         .policy(p -> Cases.withArmGap(p, armGap))
                         .build());
     }
@@ -381,7 +415,7 @@ class TransportClearsTest {
     private static Case with(Stance stance) {
         return Cases.weeding()
                 .sheet(b -> b.forces(ArmToArmTest.NO_FORCE))
-                .carriage(c -> c.withStances(List.of(stance)))
+                .carriage(c -> c.withStances(List.of(stance)).withWheels(List.of()))
                 .build();
     }
 
