@@ -5,10 +5,8 @@ import headgate.runtime.answers.HeadFault;
 import headgate.runtime.answers.SpotAnswer;
 import headgate.runtime.task.LatticeSpotTask;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.LongAdder;
@@ -31,8 +29,8 @@ public final class AnswerBook {
     private final long canopy;
     private final long budget;
     private final LongAdder lookedUp = new LongAdder();
-    private List<Map<LatticeSpotTask, HeadAction>> known;
-    private List<Map<LatticeSpotTask, HeadAction>> before;
+    private List<KnownActions> known;
+    private List<KnownActions> before;
     private long kept;
     private long asked;
     private @Nullable HeadFault fault;
@@ -58,10 +56,8 @@ public final class AnswerBook {
         this.before = empty();
     }
 
-    private List<Map<LatticeSpotTask, HeadAction>> empty() {
-        return tools.stream()
-                .<Map<LatticeSpotTask, HeadAction>>map(t -> new HashMap<>())
-                .toList();
+    private List<KnownActions> empty() {
+        return tools.stream().map(t -> new KnownActions()).toList();
     }
 
     /**
@@ -72,15 +68,16 @@ public final class AnswerBook {
      */
     public record Question(int tool, LatticeSpotTask task) {}
 
+    /** Looks an answer up; null if it is not known. Whoever looks up says so afterwards with {@link #addLookedUp}. */
     @Nullable
-    HeadAction find(int tool, LatticeSpotTask task) {
-        lookedUp.increment();
-        return peek(tool, task);
+    HeadAction find(int tool, TaskKind kind, long place) {
+        HeadAction young = known.get(tool).get(kind, place);
+        return young != null ? young : before.get(tool).get(kind, place);
     }
 
-    private @Nullable HeadAction peek(int tool, LatticeSpotTask task) {
-        HeadAction young = known.get(tool).get(task);
-        return young != null ? young : before.get(tool).get(task);
+    /** Counts look-ups; many together, since threads would wait for one another at every one. */
+    void addLookedUp(long number) {
+        lookedUp.add(number);
     }
 
     /**
@@ -98,7 +95,8 @@ public final class AnswerBook {
         for (int tool = 0; tool < tools.size(); tool++) {
             Set<LatticeSpotTask> fresh = new LinkedHashSet<>();
             for (Question question : questions) {
-                if (question.tool() == tool && peek(question.tool(), question.task()) == null) {
+                if (question.tool() == tool
+                        && find(tool, TaskKind.of(question.task()), TaskKind.place(question.task())) == null) {
                     fresh.add(question.task());
                 }
             }
@@ -124,7 +122,7 @@ public final class AnswerBook {
                         answered.action(),
                         task.position().z(),
                         canopy);
-                known.get(tool).put(task, action);
+                known.get(tool).put(TaskKind.of(task), TaskKind.place(task), action);
                 kept++;
             } else if (answers.get(i) instanceof SpotAnswer.Failed failed) {
                 fault = failed.fault();

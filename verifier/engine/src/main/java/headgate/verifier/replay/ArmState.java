@@ -1,14 +1,13 @@
 package headgate.verifier.replay;
 
 import headgate.api.shape.Interval;
-import headgate.api.shape.Point3;
 import headgate.api.sheet.ActionTime;
 import headgate.api.sheet.HeadSheet;
 import headgate.api.sheet.WorkRange;
 import headgate.api.task.Velocity;
 import headgate.api.vocabulary.PlantClass;
+import headgate.api.vocabulary.SoilClass;
 import headgate.runtime.carriage.Arm;
-import headgate.runtime.task.LatticeSpotTask;
 import headgate.runtime.task.TaskLattice;
 import headgate.verifier.dispatch.Dispatch;
 import headgate.verifier.formula.RestToRest;
@@ -28,7 +27,9 @@ final class ArmState {
     final ReplayTool tool;
     final ReachLine reach;
     final Dispatch dispatch;
-    final Velocity ground;
+    private final Velocity ground;
+    private final SoilClass soil;
+    private final double moisture;
     private final WorkRange range;
     private final boolean takesHere;
     private final Map<PlantClass, Boolean> classes = new HashMap<>();
@@ -54,6 +55,10 @@ final class ArmState {
     List<ToolWay> doing = List.of();
 
     boolean mustDecide;
+
+    /** For when it was woken last; that time may be over. */
+    double wakesAt = Double.NaN;
+
     double charge;
     long row;
 
@@ -79,7 +84,9 @@ final class ArmState {
         this.takesHere = range.soils().contains(setting.soil())
                 && range.moisture().contains(setting.moisture())
                 && range.groundSpeed().contains(setting.speed());
-        this.ground = arm.facing().ground(setting.speed());
+        this.ground = TaskLattice.nearest(arm.facing().ground(setting.speed()));
+        this.soil = setting.soil();
+        this.moisture = TaskLattice.MOISTURE.nearest(setting.moisture());
         this.sweep = CropSweep.isNeeded(setting.crop())
                 ? new CropSweep(arm, sheet, setting.crop(), setting.speed() * 1e6)
                 : null;
@@ -126,17 +133,21 @@ final class ArmState {
                 && range.plantHeight().contains(TaskLattice.HEIGHT.nearest(target.height));
     }
 
-    /** The task for a plant that is some way ahead of the mount, micrometres. */
-    LatticeSpotTask task(Target target, long mountY, double ahead, ReplaySetting setting) {
-        int sign = -arm.facing().sign();
-        return LatticeSpotTask.nearest(
-                new Point3(sign * Math.round(ahead), sign * (target.y - mountY), -arm.height()),
+    /** The kind of task that a plant is. */
+    TaskKind kind(Target target) {
+        return new TaskKind(
                 ground,
                 target.kind,
-                target.stem,
-                target.height,
-                setting.soil(),
-                setting.moisture());
+                TaskLattice.STEM.nearest(target.stem),
+                TaskLattice.HEIGHT.nearest(target.height),
+                soil,
+                moisture);
+    }
+
+    /** The place in a task for a plant that is some way ahead of the mount, micrometres. */
+    long place(Target target, long mountY, double ahead) {
+        int sign = -arm.facing().sign();
+        return TaskKind.place(sign * Math.round(ahead), sign * (target.y - mountY), -arm.height());
     }
 
     /** How long it takes to shift, s. */

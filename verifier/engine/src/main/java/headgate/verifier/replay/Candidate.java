@@ -10,6 +10,7 @@ final class Candidate {
 
     final Target target;
     final int arm;
+    final TaskKind kind;
 
     /** When the arm knows of it. */
     final double known;
@@ -54,9 +55,10 @@ final class Candidate {
     boolean missedForSupply;
     boolean closed;
 
-    Candidate(Target target, int arm, double known) {
+    Candidate(Target target, ArmState arm, double known) {
         this.target = target;
-        this.arm = arm;
+        this.arm = arm.index;
+        this.kind = arm.kind(target);
         this.known = known;
     }
 

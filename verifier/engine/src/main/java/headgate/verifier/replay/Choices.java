@@ -85,8 +85,7 @@ final class Choices {
             if (candidate.mount != arm.mount && LinkedShifts.mustWait(arm, candidate, clock)) {
                 return true;
             }
-            HeadAction action =
-                    questions.find(arm, candidate.target, candidate.mount, course.ahead(candidate.target, arm, start));
+            HeadAction action = questions.find(arm, candidate, course.ahead(candidate.target, arm, start));
             if (action == null) {
                 return false;
             }

@@ -19,7 +19,11 @@ final class Clock {
 
     /** Has an arm decide at a time. */
     void wake(double time, ArmState arm) {
-        events.wake(time, arm.index);
+        // An arm that looks again at what it waits for comes to the same time again.
+        if (arm.wakesAt != time || time <= now) {
+            arm.wakesAt = time;
+            events.wake(time, arm.index);
+        }
     }
 
     /** Has an arm decide again within this instant, once all others have. */

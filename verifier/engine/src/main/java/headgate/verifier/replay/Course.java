@@ -159,7 +159,7 @@ final class Course {
                 target.failed(Miss.SEEN_TOO_LATE);
                 continue;
             }
-            Candidate candidate = new Candidate(target, arm.index, known);
+            Candidate candidate = new Candidate(target, arm, known);
             target.candidates.add(candidate);
             events.known(known, candidate);
         }

@@ -32,9 +32,7 @@ final class Effects {
                     + course.perSecond() * (start + leg.end())
                     + sign * leg.to().x();
             double atY = arm.mount + sign * leg.to().y();
-            long half = Math.max(
-                    Math.abs(leg.treated().xExtent().least()),
-                    Math.abs(leg.treated().xExtent().most()));
+            long half = leg.halfTreated();
             course.readTo(atX + half);
             Passing passing = course.passing();
             for (int i = passing.from(atX - half); i < passing.size(); i++) {

@@ -3,6 +3,7 @@ package headgate.verifier.replay;
 import headgate.api.answer.Action;
 import headgate.api.answer.Contact;
 import headgate.api.answer.Phase;
+import headgate.api.shape.Interval;
 import headgate.api.shape.Outline;
 import headgate.api.shape.Point3;
 import headgate.api.sheet.HeadSheet;
@@ -13,6 +14,7 @@ import headgate.verifier.behaviour.Step;
 import headgate.verifier.interlock.ToolWay;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a head answered, as far as a replay needs it: when it touches the ground, how long it is busy, what it treats and
@@ -47,6 +49,7 @@ public final class HeadAction {
      * @param posture index of the posture in the sheet; -1 if the sheet does not have it
      * @param soil true if the head is in the soil
      * @param treated the ground treated, about the tool point; null if none
+     * @param halfTreated how far ahead of or behind the tool point ground is treated at most, micrometres
      */
     record Leg(
             double start,
@@ -55,7 +58,8 @@ public final class HeadAction {
             Point3 to,
             int posture,
             boolean soil,
-            @org.jspecify.annotations.Nullable Outline treated) {}
+            @Nullable Outline treated,
+            long halfTreated) {}
 
     /**
      * Takes from an answer what is needed.
@@ -88,12 +92,20 @@ public final class HeadAction {
                 to = step.end();
             }
             end = step.end();
-            legs.add(new Leg(step.start(), step.end(), step.from(), step.to(), posture, soil, treated));
+            legs.add(new Leg(step.start(), step.end(), step.from(), step.to(), posture, soil, treated, half(treated)));
         }
         // A head that touches nothing has no window to keep: its plant must be in reach when the action ends.
         double approach = Double.isNaN(from) ? end : from;
         double inGround = Double.isNaN(from) ? 0 : to - from;
         return new HeadAction(legs, approach, inGround, end);
+    }
+
+    private static long half(@Nullable Outline treated) {
+        if (treated == null) {
+            return 0;
+        }
+        Interval x = treated.xExtent();
+        return Math.max(Math.abs(x.least()), Math.abs(x.most()));
     }
 
     private static int index(HeadSheet sheet, Phase phase) {

@@ -1,6 +1,5 @@
 package headgate.verifier.replay;
 
-import headgate.runtime.task.LatticeSpotTask;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -14,6 +13,7 @@ final class Questions {
     private final Course course;
     private final AnswerBook book;
     private final Set<AnswerBook.Question> wanted = new LinkedHashSet<>();
+    private long lookedUp;
 
     Questions(ReplaySetting setting, List<ArmState> arms, Course course, AnswerBook book) {
         this.setting = setting;
@@ -32,29 +32,44 @@ final class Questions {
     }
 
     /**
-     * What a head does for a target.
+     * What a head does for a candidate.
      *
      * @param arm the arm that has the head
-     * @param target what it is for
-     * @param mountY where the arm's mount is across travel, micrometres
+     * @param candidate what it is for, placed
      * @param ahead how far ahead of the mount the target is as the action starts, micrometres
      * @return the action; null if the book does not say, which is then noted
      */
     @Nullable
-    HeadAction find(ArmState arm, Target target, long mountY, double ahead) {
-        LatticeSpotTask task = arm.task(target, mountY, ahead, setting);
-        HeadAction action = book.find(arm.arm.tool(), task);
+    HeadAction find(ArmState arm, Candidate candidate, double ahead) {
+        return find(arm, candidate.kind, arm.place(candidate.target, candidate.mount, ahead));
+    }
+
+    private @Nullable HeadAction find(ArmState arm, TaskKind kind, long place) {
+        lookedUp++;
+        HeadAction action = book.find(arm.arm.tool(), kind, place);
         if (action == null) {
-            wanted.add(new AnswerBook.Question(arm.arm.tool(), task));
+            wanted.add(new AnswerBook.Question(arm.arm.tool(), kind.at(place)));
         }
         return action;
     }
 
-    /** Asks early for the plants that come next, so that one trip to the heads serves many. */
+    /** Tells the book how often it was asked since this was done last. */
+    void tellLookedUp() {
+        book.addLookedUp(lookedUp);
+        lookedUp = 0;
+    }
+
+    /** Asks early for the plants that come next, each once, so that one trip to the heads serves many. */
     void askAhead(int number) {
+        Passing passing = course.passing();
         int end = course.readAhead(number);
-        for (int i = 0; i < end; i++) {
-            Target target = course.passing().get(i);
+        int begin = end;
+        while (begin > 0 && !passing.get(begin - 1).askedAhead) {
+            begin--;
+        }
+        for (int i = begin; i < end; i++) {
+            Target target = passing.get(i);
+            target.askedAhead = true;
             if (!target.taken && target.isDetection()) {
                 for (ArmState arm : arms) {
                     askAhead(target, arm);
@@ -72,7 +87,7 @@ final class Questions {
         double[] pieces = arm.reach.pieces(target.y - arm.mount);
         double known = arm.known(target, setting.speed(), setting.ahead());
         if (range && pieces.length > 0 && known <= course.time(target, arm, arm.reach.rear())) {
-            find(arm, target, arm.mount, pieces[0]);
+            find(arm, arm.kind(target), arm.place(target, arm.mount, pieces[0]));
         }
     }
 }

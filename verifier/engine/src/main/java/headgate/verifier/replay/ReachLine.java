@@ -102,6 +102,10 @@ final class ReachLine {
                 cuts[n++] = x[j] + share * (x[i] - x[j]);
             }
         }
+        if (n == 2) {
+            // A convex reach, and most others: this is asked for every plant.
+            return cuts[0] > cuts[1] ? new double[] {cuts[0], cuts[1]} : new double[] {cuts[1], cuts[0]};
+        }
         Arrays.sort(cuts, 0, n);
         double[] pieces = new double[n];
         for (int k = 0; k < n; k++) {

@@ -119,6 +119,12 @@ public final class Replay {
      */
     public boolean advance() {
         questions.clear();
+        boolean done = goOn();
+        questions.tellLookedUp();
+        return done;
+    }
+
+    private boolean goOn() {
         while (outcome == null) {
             if (!deciding && !nextInstant()) {
                 if (!retire(Double.POSITIVE_INFINITY)) {

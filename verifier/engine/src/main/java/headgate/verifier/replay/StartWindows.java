@@ -33,8 +33,7 @@ final class StartWindows {
             double begin = candidate.pieces[2 * candidate.piece];
             double end = candidate.pieces[2 * candidate.piece + 1];
             double lead = arm.leads[candidate.lead];
-            HeadAction action =
-                    questions.find(arm, candidate.target, candidate.mount, begin + course.perSecond() * lead);
+            HeadAction action = questions.find(arm, candidate, begin + course.perSecond() * lead);
             if (action == null) {
                 return false;
             }

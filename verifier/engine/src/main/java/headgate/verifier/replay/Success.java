@@ -20,6 +20,6 @@ public record Success(Map<PlantClass, Double> byClass, double otherwise) {
     }
 
     double of(PlantClass kind) {
-        return byClass.getOrDefault(kind, otherwise);
+        return byClass.isEmpty() ? otherwise : byClass.getOrDefault(kind, otherwise);
     }
 }

@@ -57,6 +57,9 @@ final class Target {
 
     boolean touched;
 
+    /** The heads were asked early what they would do for it. */
+    boolean askedAhead;
+
     Target(long number, long x, long y, PlantClass kind, double stem, double height, double canopy, Nature nature) {
         this.number = number;
         this.x = x;
