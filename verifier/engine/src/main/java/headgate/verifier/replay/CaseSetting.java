@@ -207,47 +207,49 @@ public record CaseSetting(ReplaySetting setting, List<HeadAnswers> heads, List<S
 
     private static CropCare care(Case subject, List<Station> stations) {
         CropPlan plan = subject.plan().value();
-        double error = 0;
         double ground = 0;
         for (Station station : stations) {
-            error = Math.max(error, positionError(subject, station));
             ground = Math.max(ground, Micrometres.toMetres(station.height().groundMotion()));
         }
         return new CropCare(
                 plan.crop().protectedRadius(),
-                subject.policy().value().coverageFactor().value() * error,
+                positionError(subject, stations),
                 plan.crop().canopyHeight(),
                 plan.crop().canopyWidth(),
                 ground);
     }
 
-    /** The larger of the standard uncertainties along and across travel of where a tool touches the ground, m. */
-    private static double positionError(Case subject, Station station) {
+    /** The largest errors of any arm and any sensor that it works by, of where a tool touches the ground. */
+    private static PositionError positionError(Case subject, List<Station> stations) {
         Carriage carriage = subject.carriage().value();
-        CropPlan plan = subject.plan().value();
-        double head = station.sheet().accuracy().standardUncertainty().value();
         PositionErrors e = carriage.errors().orElse(new PositionErrors(0, 0, 0, 0, 0, Optional.empty()));
-        double worst = head;
-        for (Sensor sensor : carriage.sensors()) {
-            if (sensor.beams().contains(station.arm().beam())) {
-                double distance = Micrometres.toMetres(
-                        Math.abs(sensor.bandX().least() - station.mount().x()));
-                double height = Micrometres.toMetres(sensor.position().z());
-                double along = Uncertainty.combined(
-                        sensor.sigma(),
-                        plan.wanted().speed() * e.clock(),
-                        distance * e.slip(),
-                        height * e.pitch(),
-                        head);
-                double across = Uncertainty.combined(
-                        sensor.sigma(),
-                        distance * e.heading(),
-                        height * e.roll(),
-                        Uncertainty.uniform(station.arm().tolerance().backlash()),
-                        head);
-                worst = Math.max(worst, Math.max(along, across));
+        double across = 0;
+        double along = 0;
+        double clock = 0;
+        for (Station station : stations) {
+            double head = station.sheet().accuracy().standardUncertainty().value();
+            across = Math.max(across, head);
+            for (Sensor sensor : carriage.sensors()) {
+                if (sensor.beams().contains(station.arm().beam())) {
+                    double distance = Micrometres.toMetres(
+                            Math.abs(sensor.bandX().least() - station.mount().x()));
+                    double height = Micrometres.toMetres(sensor.position().z());
+                    clock = e.clock();
+                    along = Math.max(
+                            along, Uncertainty.combined(sensor.sigma(), distance * e.slip(), height * e.pitch(), head));
+                    across = Math.max(
+                            across,
+                            Uncertainty.combined(
+                                    sensor.sigma(),
+                                    distance * e.heading(),
+                                    height * e.roll(),
+                                    Uncertainty.uniform(
+                                            station.arm().tolerance().backlash()),
+                                    head));
+                }
             }
         }
-        return worst;
+        double k = subject.policy().value().coverageFactor().value();
+        return new PositionError(k * across, k * along, k * clock);
     }
 }

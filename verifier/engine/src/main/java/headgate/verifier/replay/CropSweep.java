@@ -30,6 +30,10 @@ final class CropSweep {
     private final ReplayArm arm;
     private final CropCare care;
     private final double perSecond;
+
+    /** How far bodies must keep from a plant's middle, micrometres. */
+    private final double kept;
+
     private final int sign;
     private final List<List<Piece>> ofPosture = new ArrayList<>();
     private final List<Change> changes = new ArrayList<>();
@@ -61,6 +65,7 @@ final class CropSweep {
         this.arm = arm;
         this.care = care;
         this.perSecond = perSecond;
+        this.kept = (care.protectedRadius() + care.positionError().at(perSecond / 1e6)) * 1e6;
         this.sign = -arm.facing().sign();
         for (Posture posture : sheet.postures()) {
             List<Piece> pieces = new ArrayList<>();
@@ -186,7 +191,7 @@ final class CropSweep {
                 perSecond * leg.end() + (piece.moves ? sign * (double) leg.to().x() : 0);
         double by = piece.moves ? sign * (double) leg.to().y() : 0;
         boolean digs = !piece.moves || (leg.soil() && low < ground);
-        double protectedReach = digs ? (care.protectedRadius() + care.positionError()) * 1e6 : -1;
+        double protectedReach = digs ? kept : -1;
         double leaves = plant.canopy * 5e5;
         double far = Math.max(protectedReach, leaves);
         if (far < 0 || isFarther(far, piece, x, y, ax, ay, bx, by)) {

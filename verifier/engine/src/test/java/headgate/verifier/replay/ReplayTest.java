@@ -9,7 +9,10 @@ import headgate.api.shape.Point;
 import headgate.api.sheet.ActionTime;
 import headgate.api.sheet.Figure;
 import headgate.api.sheet.HeadSheet;
+import headgate.api.vocabulary.PlantClass;
 import headgate.runtime.stand.Plant;
+import headgate.verifier.behaviour.Facing;
+import headgate.verifier.dispatch.EarliestDue;
 import headgate.verifier.interlock.Interlock;
 import headgate.verifier.interlock.Interlocks;
 import java.util.ArrayList;
@@ -17,6 +20,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ReplayTest {
 
@@ -283,22 +288,7 @@ class ReplayTest {
     @Test
     void keepsOffTheCropAndCountsWhatIsHurt() {
         ReplaySetting base = head.setting(0.2, 2, TestHead.arm("a", 0));
-        ReplaySetting careful = new ReplaySetting(
-                base.speed(),
-                base.tools(),
-                base.arms(),
-                base.links(),
-                base.ground(),
-                base.ahead(),
-                base.perception(),
-                new CropCare(0.05, 0, 0.4, 0.1, 0.0),
-                base.success(),
-                base.plugs(),
-                base.soil(),
-                base.moisture(),
-                base.rowLength(),
-                base.interlocks(),
-                base.seed());
+        ReplaySetting careful = withCrop(base, new CropCare(0.05, PositionError.NONE, 0.4, 0.1, 0.0));
         Plant crop = new Plant(new Plant.Position(1_000_000, 0), Plant.CROP, 0, 0.4, 0.1);
         ReplayOutcome tooNear = head.run(careful, List.of(crop, TestHead.weed(1.04, 0, 0.005)));
         assertThat(tooNear.missed(Miss.TOO_NEAR)).isEqualTo(1);
@@ -313,6 +303,127 @@ class ReplayTest {
         assertThat(head.run(careful, List.of(low, TestHead.weed(1.06, 0, 0.005)))
                         .crop())
                 .isEqualTo(new ReplayOutcome.Crop(1, 0, 0));
+    }
+
+    @Test
+    void keepsFartherOffTheCropTheFasterItGoes() {
+        ReplaySetting slow = withCrop(
+                head.setting(0.05, 2, TestHead.arm("a", 0)),
+                new CropCare(0.05, new PositionError(0, 0, 0.1), 0.4, 0.1, 0.0));
+        // The fixed body comes to y = 0.15 m, 60 mm from the plant. Kept off are 50 mm, and 5 mm at 0.05 m/s, 20 mm at
+        // 0.2.
+        Plant crop = new Plant(new Plant.Position(1_000_000, 210_000), Plant.CROP, 0, 0.4, 0.1);
+        List<Plant> plants = List.of(crop, TestHead.weed(1.06, 0, 0.005));
+        assertThat(head.run(slow, plants).crop()).isEqualTo(new ReplayOutcome.Crop(1, 0, 0));
+        assertThat(head.run(slow.withSpeed(0.2), plants).crop()).isEqualTo(new ReplayOutcome.Crop(1, 1, 0));
+    }
+
+    private static ReplaySetting withCrop(ReplaySetting base, CropCare care) {
+        return new ReplaySetting(
+                base.speed(),
+                base.tools(),
+                base.arms(),
+                base.links(),
+                base.ground(),
+                base.ahead(),
+                base.perception(),
+                care,
+                base.success(),
+                base.plugs(),
+                base.soil(),
+                base.moisture(),
+                base.rowLength(),
+                base.interlocks(),
+                base.seed());
+    }
+
+    @Test
+    void doesNotSeeWhatStandsUnderTheLeavesOfATallerPlant() {
+        ReplaySetting setting =
+                head.setting(0.2, 2, TestHead.arm("a", 0)).withPerception(new Perception(1, List.of(), 0, 0, 0, true));
+        // Leaves 0.2 m wide, 0.1 m high. Weeds of 0.05 m stand 90 mm and 110 mm from the middle, one of 0.15 m in it.
+        List<Plant> plants = List.of(
+                TestHead.weed(0.91, 0, 0.005),
+                new Plant(new Plant.Position(1_000_000, 0), Plant.CROP, 0, 0.1, 0.2),
+                new Plant(new Plant.Position(1_000_000, 0), PlantClass.BROADLEAF, 0.005, 0.15, 0),
+                TestHead.weed(1.11, 0, 0.005));
+        ReplayOutcome outcome = head.run(setting, plants);
+        assertThat(outcome.targets()).isEqualTo(3);
+        assertThat(outcome.missed(Miss.UNSEEN)).isEqualTo(1);
+        assertThat(outcome.reached()).isEqualTo(2);
+        ReplayOutcome open = head.run(setting.withPerception(new Perception(1, List.of(), 0, 0, 0, false)), plants);
+        assertThat(open.missed(Miss.UNSEEN)).isZero();
+    }
+
+    @Test
+    void actsForFalseAlarmsAndLosesTheTime() {
+        ReplaySetting base = head.setting(0.2, 2, TestHead.arm("a", 0));
+        ReplaySetting alarmed = new ReplaySetting(
+                base.speed(),
+                base.tools(),
+                base.arms(),
+                base.links(),
+                List.of(Interval.ofMetres(-0.1, 0.1)),
+                base.ahead(),
+                new Perception(1, List.of(), 2, 0, 0, false),
+                base.crop(),
+                base.success(),
+                base.plugs(),
+                base.soil(),
+                base.moisture(),
+                base.rowLength(),
+                base.interlocks(),
+                base.seed());
+        // 2 a square metre on 0.2 m x 200 m: 80 to be expected, and 50 to 115 but once in a thousand (Poisson).
+        ReplayOutcome outcome = head.run(alarmed, TestHead.row(201, 1));
+        ArmUse arm = outcome.arms().get(0);
+        assertThat(outcome.falseActions()).isBetween(50L, 115L);
+        assertThat(outcome.targets()).isEqualTo(201);
+        assertThat(arm.actions()).isEqualTo(outcome.reached() + outcome.falseActions());
+        assertThat(arm.acting()).isCloseTo(arm.actions() * 1.0, within(1e-6));
+    }
+
+    @Test
+    void worksBehindTheMountWithATurnedHead() {
+        ReplayArm forward = TestHead.arm("a", 0);
+        ReplayArm turned = new ReplayArm(
+                "a", 0, Facing.TURNED, 0, 0, forward.shift(), forward.motion(), forward.height(), List.of());
+        List<ActionObserver.Done> timeline = new ArrayList<>();
+        head.run(head.setting(0.2, 2, turned), List.of(TestHead.weed(1, 0, 0.005)), timeline::add);
+        // The reach is from 0.1 to 0.4 m behind the mount: entered at (1 + 0.1) / 0.2 = 5.5 s.
+        assertThat(timeline).singleElement().satisfies(done -> assertThat(done.contactStart())
+                .isCloseTo(5.5, within(1e-9)));
+    }
+
+    @Test
+    void treatsTwoOfEveryClump() {
+        // Ten clumps of five, 2 m apart: of each, starts fit at 0 and 1 s of the 1.1 s that they may wait.
+        List<Plant> clumps = new ArrayList<>();
+        for (int i = 0; i < 10; i++) {
+            for (int k = 0; k < 5; k++) {
+                clumps.add(TestHead.weed(2.0 * i, 0.03 * (k - 2), 0.005));
+            }
+        }
+        ReplayOutcome outcome = head.run(head.setting(0.2, 2, TestHead.arm("a", 0)), clumps);
+        assertThat(outcome.reached()).isEqualTo(20);
+        assertThat(outcome.missed(Miss.ARM_BUSY)).isEqualTo(30);
+        assertThat(outcome.mostTreatable().orElseThrow()).isBetween(20L, 50L);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 7, 4096})
+    void doesNotDependOnHowFarItReadsAhead(int readAhead) {
+        ReplaySetting setting = head.setting(0.2, 1, TestHead.arm("a", 0), TestHead.arm("b", 40_000))
+                .withPerception(new Perception(0.9, List.of(), 0, 0, 0.01, false));
+        assertThat(reading(setting, readAhead)).isEqualTo(reading(setting, Replay.Options.USUAL.readAhead()));
+    }
+
+    private ReplayOutcome reading(ReplaySetting setting, int readAhead) {
+        AnswerBook book = new AnswerBook(setting.tools(), List.of(head.answers()), 0, Long.MAX_VALUE);
+        Replay.Options options = new Replay.Options(EarliestDue::new, ActionObserver.NONE, true, readAhead);
+        Replay replay = new Replay(setting, plot(3), book, options);
+        assertThat(ReplayRun.run(List.of(replay), book, 1)).isTrue();
+        return replay.outcome().orElseThrow();
     }
 
     @Test
