@@ -138,6 +138,18 @@ public class ReplayBenchmark {
                 1);
     }
 
+    ReplaySetting setting() {
+        return setting;
+    }
+
+    List<Plant> plants() {
+        return plants;
+    }
+
+    FakeHead head() {
+        return head;
+    }
+
     /** A sheet of a head that takes any weed within a reach. */
     static HeadSheet sheet(Outline reach) {
         Reach over = Reach.over(reach, Interval.ofMetres(-0.6, -0.2));
