@@ -211,7 +211,9 @@ public final class ReplayCharts {
 
         void wanted(double share, double value) {
             ReplayCharts.line(svg, LEFT, y(share), WIDTH - RIGHT, y(share), "#a3122f", 1.6, "6 4");
-            words(svg, LEFT + 4, y(share) - 5, "start", "wanted: " + Dimension.SHARE.text(share));
+            // Under the line and at its end: points stand over it at the low values, and the wish is met there or
+            // nowhere.
+            words(svg, WIDTH - RIGHT, y(share) + 16, "end", "wanted: " + Dimension.SHARE.text(share));
             ReplayCharts.line(svg, x(value), TOP, x(value), BOTTOM, "#a3122f", 1.6, "6 4");
         }
 
