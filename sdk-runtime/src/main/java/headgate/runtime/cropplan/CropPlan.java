@@ -208,6 +208,7 @@ public record CropPlan(
      * @param clumps how they stand in clumps; empty if they stand at random
      * @param sizes classes of size, from small to large, whose shares add up to 1; none if nobody knows
      * @param cropTaken chance that a crop plant is taken for a weed, 0 to 1; empty if nobody knows
+     * @param success what becomes of treated weeds, by class; nothing for classes of which nobody knows
      */
     public record Weeds(
             double density,
@@ -221,12 +222,14 @@ public record CropPlan(
             Optional<Double> falseAlarms,
             Optional<Clumps> clumps,
             List<SizeClass> sizes,
-            Optional<Double> cropTaken) {
+            Optional<Double> cropTaken,
+            List<Success> success) {
 
         /** Copies the lists. */
         public Weeds {
             classes = List.copyOf(classes);
             sizes = List.copyOf(sizes);
+            success = List.copyOf(success);
         }
 
         /**
@@ -264,9 +267,31 @@ public record CropPlan(
                     falseAlarms,
                     Optional.empty(),
                     List.of(),
-                    Optional.empty());
+                    Optional.empty(),
+                    List.of());
+        }
+
+        /**
+         * What becomes of treated weeds of a class.
+         *
+         * @param kind the class
+         * @return share of them that do not grow on, 0 to 1; empty if nobody knows
+         */
+        public Optional<Double> success(PlantClass kind) {
+            return success.stream()
+                    .filter(s -> s.kind().equals(kind))
+                    .map(Success::share)
+                    .findFirst();
         }
     }
+
+    /**
+     * What becomes of treated weeds of one class.
+     *
+     * @param kind the class
+     * @param share share of them that do not grow on, in this soil, 0 to 1
+     */
+    public record Success(PlantClass kind, double share) {}
 
     /**
      * How weeds stand in clumps: a Thomas process, whose clumps have a Poisson number of weeds around a centre.

@@ -113,6 +113,14 @@ final class CropPlanForm {
             .required("recall", Forms.share("90 %").usually("20 %", "100 %"), "Share of them that the sensors find.")
             .build();
 
+    private static final ObjectForm SUCCESS = ObjectForm.of("a success", "What becomes of treated weeds of one class.")
+            .required("class", PLANT_CLASS, "The class.")
+            .required(
+                    "share",
+                    Forms.share("98 %").usually("50 %", "100 %"),
+                    "Share of the treated weeds of the class that do not grow on, in this soil. A trial tells.")
+            .build();
+
     private static final ObjectForm WEEDS = ObjectForm.of("the weeds", "The weeds expected.")
             .required(
                     "density",
@@ -148,7 +156,12 @@ final class CropPlanForm {
                     "cropTaken",
                     Forms.share("0.5 %").usually("0 %", "20 %"),
                     "Chance that a crop plant is taken for a weed. Left out, none is assumed, and said.")
+            .optional(
+                    "success",
+                    Forms.list(SUCCESS, 1, 20),
+                    "What becomes of treated weeds, by class. Classes left out are taken not to grow on, and that is said.")
             .rule(List.of("sizes"), CropPlanForm::checkSizes)
+            .rule(List.of("success"), (weeds, complaint) -> Rules.distinct(weeds, "success", "class", complaint))
             .build();
 
     private static final ObjectForm QUALITY = ObjectForm.of("the plugs' quality", "What becomes of the plugs.")

@@ -85,7 +85,10 @@ public final class CropPlanReader {
                         .map(z -> new CropPlan.SizeClass(
                                 z.text("name"), z.si("heightMost"), z.si("share"), z.si("recall")))
                         .toList(),
-                weeds.siIfGiven("cropTaken"));
+                weeds.siIfGiven("cropTaken"),
+                weeds.objects("success").stream()
+                        .map(s -> new CropPlan.Success(PlantClass.of(s.text("class")), s.si("share")))
+                        .toList());
     }
 
     private static CropPlan.Plugs plugs(Fields plugs) {

@@ -92,7 +92,14 @@ public final class CropPlanWriter {
                                         .quantity("share", s.share(), Kind.SHARE)
                                         .quantity("recall", s.recall(), Kind.SHARE))
                                 .toList())
-                .quantity("cropTaken", weeds.cropTaken(), Kind.SHARE);
+                .quantity("cropTaken", weeds.cropTaken(), Kind.SHARE)
+                .objects(
+                        "success",
+                        weeds.success().stream()
+                                .map(s -> new JsonText()
+                                        .text("class", s.kind().name())
+                                        .quantity("share", s.share(), Kind.SHARE))
+                                .toList());
     }
 
     private static JsonText wanted(CropPlan.Wanted wanted) {

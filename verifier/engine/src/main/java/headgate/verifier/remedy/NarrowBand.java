@@ -37,7 +37,8 @@ public record NarrowBand(double width) implements Edit {
                 weeds.falseAlarms(),
                 weeds.clumps(),
                 weeds.sizes(),
-                weeds.cropTaken());
+                weeds.cropTaken(),
+                weeds.success());
     }
 
     @Override

@@ -5,6 +5,7 @@ import headgate.api.sheet.HeadSheet;
 import headgate.api.sheet.Supply;
 import headgate.api.unit.Micrometres;
 import headgate.api.vocabulary.Operation;
+import headgate.api.vocabulary.PlantClass;
 import headgate.runtime.answers.HeadAnswers;
 import headgate.runtime.answers.HeadKind;
 import headgate.runtime.carriage.Carriage;
@@ -24,6 +25,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /**
  * What a case says for a replay: its arms at their set-points, at the speed that its plan wants.
@@ -110,6 +112,11 @@ public record CaseSetting(ReplaySetting setting, List<HeadAnswers> heads, List<S
                     && plan.weeds().get().sizes().isEmpty()) {
                 missing.add("the crop plan does not say how many weeds are seen");
             }
+            List<PlantClass> unknown = unknownSuccess(plan.weeds().get());
+            if (!unknown.isEmpty()) {
+                missing.add("the crop plan does not say how many treated weeds grow on: "
+                        + unknown.stream().map(PlantClass::name).collect(Collectors.joining(", ")));
+            }
             if (carriage.sensors().isEmpty()) {
                 missing.add("the carriage has no sensors, so every plant is known in good time");
             }
@@ -135,7 +142,7 @@ public record CaseSetting(ReplaySetting setting, List<HeadAnswers> heads, List<S
                 AHEAD,
                 perception,
                 care(subject, setup.stations()),
-                Success.ALWAYS,
+                planting ? Success.ALWAYS : success(plan),
                 quality,
                 plan.soil().texture(),
                 plan.soil().moisture(),
@@ -171,6 +178,19 @@ public record CaseSetting(ReplaySetting setting, List<HeadAnswers> heads, List<S
                         .toList()))
                 .filter(group -> group.arms().size() > 1)
                 .toList();
+    }
+
+    private static List<PlantClass> unknownSuccess(CropPlan.Weeds weeds) {
+        return weeds.classes().stream()
+                .filter(kind -> weeds.success(kind).isEmpty())
+                .toList();
+    }
+
+    private static Success success(CropPlan plan) {
+        return new Success(
+                plan.weeds().map(CropPlan.Weeds::success).orElse(List.of()).stream()
+                        .collect(Collectors.toMap(CropPlan.Success::kind, CropPlan.Success::share)),
+                1);
     }
 
     /** The plan says what becomes of plugs; how far off they stand along travel, the least accurate head's sheet. */

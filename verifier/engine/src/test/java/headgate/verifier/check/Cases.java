@@ -383,10 +383,38 @@ public final class Cases {
                                 w.heightLeast(),
                                 w.heightMost(),
                                 recall,
-                                falseAlarms)),
+                                falseAlarms,
+                                w.clumps(),
+                                w.sizes(),
+                                w.cropTaken(),
+                                w.success())),
                 p.plugs(),
                 p.wanted(),
                 p.field()));
+    }
+
+    /**
+     * Changes what becomes of treated weeds.
+     *
+     * @param success by class
+     * @return this
+     */
+    public Cases success(CropPlan.Success... success) {
+        return plan(p -> p.withWeeds(p.weeds()
+                .map(w -> new CropPlan.Weeds(
+                        w.density(),
+                        w.bandWidth(),
+                        w.classes(),
+                        w.stemLeast(),
+                        w.stemMost(),
+                        w.heightLeast(),
+                        w.heightMost(),
+                        w.recall(),
+                        w.falseAlarms(),
+                        w.clumps(),
+                        w.sizes(),
+                        w.cropTaken(),
+                        List.of(success)))));
     }
 
     /**
@@ -718,6 +746,10 @@ public final class Cases {
                 Body.of(Prism.box(-0.05, 0.05, -0.05, 0.05, 0.0, 0.3)));
     }
 
+    /** Treated weeds do not grow on. */
+    private static final List<CropPlan.Success> KILLED =
+            List.of(new CropPlan.Success(PlantClass.BROADLEAF, 1.0), new CropPlan.Success(PlantClass.GRASS, 1.0));
+
     /** {@return the default plan for pulling weeds} */
     public static CropPlan weedingPlan() {
         return new CropPlan(
@@ -735,7 +767,11 @@ public final class Cases {
                         0.1,
                         0.15,
                         Optional.of(0.95),
-                        Optional.of(0.1))),
+                        Optional.of(0.1),
+                        Optional.empty(),
+                        List.of(),
+                        Optional.empty(),
+                        KILLED)),
                 Optional.empty(),
                 new CropPlan.Wanted(Operation.PULL_WEEDS, 0.2, 0.85, Optional.empty()),
                 new CropPlan.Field(200, 100));

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import headgate.api.vocabulary.Operation;
+import headgate.api.vocabulary.PlantClass;
 import headgate.runtime.cropplan.CropPlan;
 import headgate.verifier.check.Case;
 import headgate.verifier.check.Cases;
@@ -73,5 +74,37 @@ class CaseSettingTest {
         assertThat((double) outcome.successful() / outcome.reached()).isCloseTo(0.648, within(0.051));
         assertThat((double) outcome.planting().empty() / outcome.planting().actions())
                 .isCloseTo(0.1, within(0.032));
+    }
+
+    /** Of broadleaf and grass, as frequent as one another, all and a half: three quarters of what is reached. */
+    @Test
+    void treatedWeedsGrowOnAsOftenAsTheCropPlanSays() {
+        Case subject = Cases.weeding()
+                .success(new CropPlan.Success(PlantClass.BROADLEAF, 1.0), new CropPlan.Success(PlantClass.GRASS, 0.5))
+                .build();
+        CaseSetting setting = CaseSetting.of(subject, 1);
+        AnswerBook book = new AnswerBook(setting.setting().tools(), setting.heads(), 0.1, Long.MAX_VALUE);
+        Replay replay = new Replay(
+                setting.setting(), PlantSource.of(PlannedStand.of(subject.plan().value(), 1500, 1)), book);
+        assertThat(ReplayRun.run(List.of(replay), book, 1)).isTrue();
+        ReplayOutcome outcome = replay.outcome().orElseThrow();
+
+        assertThat(setting.missing()).noneMatch(clause -> clause.contains("grow on"));
+        assertThat(outcome.reached()).isGreaterThanOrEqualTo(1000);
+        // Three standard deviations of 0.75 from 1000.
+        assertThat((double) outcome.successful() / outcome.reached()).isCloseTo(0.75, within(0.041));
+    }
+
+    @Test
+    void weedsOfWhichNobodyKnowsAreTakenNotToGrowOnLoudly() {
+        CaseSetting setting = CaseSetting.of(
+                Cases.weeding()
+                        .success(new CropPlan.Success(PlantClass.BROADLEAF, 0.9))
+                        .build(),
+                1);
+
+        assertThat(setting.missing()).contains("the crop plan does not say how many treated weeds grow on: grass");
+        assertThat(setting.setting().success().of(PlantClass.GRASS)).isEqualTo(1);
+        assertThat(setting.setting().success().of(PlantClass.BROADLEAF)).isEqualTo(0.9);
     }
 }

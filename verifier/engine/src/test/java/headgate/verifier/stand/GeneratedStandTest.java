@@ -237,7 +237,8 @@ class GeneratedStandTest {
                 random.falseAlarms(),
                 Optional.of(new CropPlan.Clumps(6, 0.08)),
                 List.of(new CropPlan.SizeClass("small", 0.05, 0.8, 0.9), new CropPlan.SizeClass("large", 0.3, 0.2, 1)),
-                random.cropTaken());
+                random.cropTaken(),
+                random.success());
         CropPlan changed = new CropPlan(
                 plan.name(),
                 plan.rows(),

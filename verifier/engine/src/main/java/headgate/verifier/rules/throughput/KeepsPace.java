@@ -2,6 +2,7 @@ package headgate.verifier.rules.throughput;
 
 import headgate.api.unit.Micrometres;
 import headgate.api.vocabulary.Operation;
+import headgate.api.vocabulary.PlantClass;
 import headgate.runtime.answers.HeadAnswers;
 import headgate.runtime.answers.HeadKind;
 import headgate.runtime.cropplan.CropPlan;
@@ -22,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** {@code throughput.pace}: a spot head treats what is wanted at the speed that is wanted. */
 public final class KeepsPace implements Rule {
@@ -35,13 +37,13 @@ public final class KeepsPace implements Rule {
                     + " alarms); the arm treats one at a time, and a weed is lost unless its action starts within d = chord"
                     + " / v - t_g. The share that starts in time is that of an M/G/1 queue with constant patience d, with the"
                     + " action times that the head itself answers; the shortest window counts for all. Coverage is seen x"
-                    + " allowed x reached. Seen is the recall of each class of size, less what stands under the leaves of a"
+                    + " allowed x reached x successful. Seen is the recall of each class of size, less what stands under the leaves of a"
                     + " taller crop plant (discs as wide as the canopy, one at each place of the row); a seen weed within the"
                     + " protected radius of a crop plant is not allowed. Planting: T <= s / v, and v t_g <= chord, with the longest of the sheet's and the"
                     + " answered times. Arms that an interlock makes wait for one another are judged as if only one of them acted"
                     + " at a time: their streams add (weeding), or their times (planting), and what an interlock keeps a tool"
                     + " off is not treated. Arms that share a lane each take"
-                    + " their part of its plants. Look-ahead of the sensors, refills and success in the soil are not in it.",
+                    + " their part of its plants. Look-ahead of the sensors and refills are not in it.",
             "Queue with constant patience: Bae and Kim, Queueing Systems 64 (2010) 253-265; T <= s / v: first principles",
             Severity.ERROR,
             "0.1.0",
@@ -157,27 +159,35 @@ public final class KeepsPace implements Rule {
                 .term("seen: recall, less what leaves hide", pace.sight().seen(), Dimension.SHARE)
                 .term("of the seen, outside of protected ground", pace.sight().unprotected(), Dimension.SHARE)
                 .term("allowed: outside of protected ground, in reach and accepted", pace.allowed(), Dimension.SHARE)
-                .term("reached: started within the window", pace.reached(), Dimension.SHARE);
+                .term("reached: started within the window", pace.reached(), Dimension.SHARE)
+                .term("successful: treated and not growing on", pace.successful(), Dimension.SHARE);
         if (!turns.alone()) {
             finding.term("time that the arms it takes turns with are asked for", pace.othersLoad(), Dimension.SHARE);
         }
         if (pace.keptOff() > 0) {
             finding.term("of the band, kept off by an interlock", pace.keptOff(), Dimension.SHARE);
         }
+        List<PlantClass> unknown = weeds.classes().stream()
+                .filter(kind -> weeds.success(kind).isEmpty())
+                .toList();
+        String assumed = unknown.isEmpty()
+                ? ""
+                : " Treated weeds are taken not to grow on, since the crop plan gives no success for "
+                        + unknown.stream().map(PlantClass::name).collect(Collectors.joining(", ")) + ".";
         String speed = Dimension.SPEED.text(pace.speed());
         String said = "At " + speed + " one arm treats " + Dimension.SHARE.text(pace.coverage())
                 + (turns.own().lanes().size() == 1 ? " of its lane's weeds, where " : " of its lanes' weeds, where ")
                 + Dimension.SHARE.text(wanted) + " are wanted";
         if (pace.coverage() < wanted) {
             bestSpeed(plan, weeds, turns).ifPresent(v -> finding.propose(new SetSpeed(v)));
-            return finding.decide(said + ": " + cause(pace, wanted) + ".");
+            return finding.decide(said + ": " + cause(pace, wanted) + "." + assumed);
         }
         if (weeds.recall().isEmpty() && weeds.sizes().isEmpty()) {
             return finding.end(
                     Outcome.CAUTION,
-                    said + ". PERFECT PERCEPTION ASSUMED: the crop plan does not say how many are seen.");
+                    said + ". PERFECT PERCEPTION ASSUMED: the crop plan does not say how many are seen." + assumed);
         }
-        return finding.decide(said + ".");
+        return finding.decide(said + "." + assumed);
     }
 
     private static String cause(WeedingPace pace, double wanted) {
@@ -192,6 +202,10 @@ public final class KeepsPace implements Rule {
         if (pace.sight().seen() * pace.allowed() < wanted) {
             return "only " + Dimension.SHARE.text(pace.allowed())
                     + " of those seen may be treated (outside of protected ground, in reach, accepted), whatever the speed";
+        }
+        if (pace.sight().seen() * pace.allowed() * pace.successful() < wanted) {
+            return "of the treated weeds " + Dimension.SHARE.text(1 - pace.successful())
+                    + " grow on, whatever the speed";
         }
         if (pace.patience() < 0) {
             return "a weed leaves the reach " + Dimension.TIME.text(-pace.patience())

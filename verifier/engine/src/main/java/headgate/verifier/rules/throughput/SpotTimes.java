@@ -51,8 +51,9 @@ record SpotTimes(int planned, List<Time> times, int declined, int keptOff, Optio
      * @param chord length of the reach along travel at the plant's lateral offset, m
      * @param inGround time in soil or treating, s: the plant must be in reach for all of it
      * @param busy time of the whole action, s
+     * @param kind its class
      */
-    record Time(double chord, double inGround, double busy) {
+    record Time(double chord, double inGround, double busy, PlantClass kind) {
 
         /** How long the start may wait, s: the reach less what is travelled in the ground; negative if never. */
         double patience(double speed) {
@@ -111,7 +112,8 @@ record SpotTimes(int planned, List<Time> times, int declined, int keptOff, Optio
         return new Time(
                 times.stream().mapToDouble(Time::chord).min().orElseThrow(),
                 times.stream().mapToDouble(Time::inGround).max().orElseThrow(),
-                times.stream().mapToDouble(Time::busy).max().orElseThrow());
+                times.stream().mapToDouble(Time::busy).max().orElseThrow(),
+                times.get(0).kind());
     }
 
     private static double between(double least, double most, double share) {
@@ -210,6 +212,6 @@ record SpotTimes(int planned, List<Time> times, int declined, int keptOff, Optio
                 .filter(p -> p.contact().equals(Contact.SOIL) || p.treated().isPresent())
                 .mapToDouble(Phase::duration)
                 .sum();
-        return new Time(Micrometres.toMetres(plant.piece().length()), inGround, action.duration());
+        return new Time(Micrometres.toMetres(plant.piece().length()), inGround, action.duration(), plant.kind());
     }
 }

@@ -28,6 +28,7 @@ import java.util.stream.Stream;
  * @param allowed share of the seen weeds that may be treated: outside of the protected radius, covered by the reach and
  *     accepted by the head, 0 to 1
  * @param reached share of those whose action starts in time, 0 to 1
+ * @param successful share of those reached that do not grow on, 0 to 1; of classes of which nobody knows, all
  * @param keptOff share of the band's weeds that an interlock keeps the tool off, 0 to 1
  * @param examined how many plants were looked at
  * @param fault how the head failed to answer; empty if it answered
@@ -42,6 +43,7 @@ record WeedingPace(
         Sight sight,
         double allowed,
         double reached,
+        double successful,
         double keptOff,
         int examined,
         Optional<HeadFault> fault) {
@@ -92,7 +94,7 @@ record WeedingPace(
                 .flatMap(t -> t.fault().stream())
                 .findFirst();
         if (times.times().isEmpty()) {
-            return new WeedingPace(speed, 0, 0, 0, 0, 0, sight, 0, 0, keptOff, times.planned(), fault);
+            return new WeedingPace(speed, 0, 0, 0, 0, 0, sight, 0, 0, 0, keptOff, times.planned(), fault);
         }
         ServiceTime service = ServiceTime.ofSamples(
                 times.times().stream().mapToDouble(SpotTimes.Time::busy).toArray());
@@ -112,6 +114,10 @@ record WeedingPace(
                 sight,
                 sight.unprotected() * accepted(times),
                 reached(own, others, service),
+                times.times().stream()
+                        .mapToDouble(t -> weeds.success(t.kind()).orElse(1.0))
+                        .average()
+                        .orElseThrow(),
                 keptOff,
                 times.planned(),
                 fault);
@@ -151,8 +157,8 @@ record WeedingPace(
         return idle <= 0 ? Double.MAX_VALUE : served / idle;
     }
 
-    /** The share of the target weeds that is treated: seen times allowed times reached. */
+    /** The share of the target weeds that is killed: seen times allowed times reached times successful. */
     double coverage() {
-        return sight.seen() * allowed * reached;
+        return sight.seen() * allowed * reached * successful;
     }
 }

@@ -8,6 +8,7 @@ import headgate.api.shape.Body;
 import headgate.api.shape.Interval;
 import headgate.api.shape.Prism;
 import headgate.api.vocabulary.Operation;
+import headgate.api.vocabulary.PlantClass;
 import headgate.runtime.cropplan.CropPlan;
 import headgate.verifier.check.Case;
 import headgate.verifier.check.Cases;
@@ -147,6 +148,42 @@ class KeepsPaceTest {
         assertThat(finding.message())
                 .endsWith("only 57.7 % are seen, as leaves of the crop hide 37.3 %, whatever the head does.");
         assertThat(finding.proposals()).isEmpty();
+    }
+
+    @Test
+    void countsTreatedWeedsThatGrowOnAsMissed() {
+        // Of the 96 plants that are looked at 46 are grass, of which a fifth grows on.
+        Finding finding = only(Cases.weeding()
+                .success(new CropPlan.Success(PlantClass.BROADLEAF, 1.0), new CropPlan.Success(PlantClass.GRASS, 0.8))
+                .build());
+
+        double successful = 1 - 0.2 * 46 / 96;
+        assertThat(term(finding, "successful: treated and not growing on")).isCloseTo(successful, within(1e-12));
+        assertThat(finding.comparison().orElseThrow().measured().value())
+                .isCloseTo(0.95 * REACHED * successful, within(1e-6));
+        assertThat(finding.outcome()).isEqualTo(Outcome.FAIL);
+    }
+
+    @Test
+    void saysSoWhereTooManyGrowOn() {
+        Finding finding = only(Cases.weeding()
+                .success(new CropPlan.Success(PlantClass.BROADLEAF, 0.8), new CropPlan.Success(PlantClass.GRASS, 0.8))
+                .build());
+
+        assertThat(finding.message()).endsWith("of the treated weeds 20 % grow on, whatever the speed.");
+        assertThat(finding.proposals()).isEmpty();
+    }
+
+    @Test
+    void saysWhichWeedsAreTakenNotToGrowOn() {
+        Finding finding = only(Cases.weeding()
+                .success(new CropPlan.Success(PlantClass.GRASS, 1.0))
+                .build());
+
+        assertThat(finding.outcome()).isEqualTo(Outcome.PASS);
+        assertThat(finding.message())
+                .endsWith(
+                        "Treated weeds are taken not to grow on, since the crop plan gives no success for broadleaf.");
     }
 
     @Test

@@ -28,7 +28,8 @@ class SightTest {
             Optional.empty(),
             Optional.empty(),
             List.of(new CropPlan.SizeClass("small", 0.06, 0.3, 0.5), new CropPlan.SizeClass("tall", 0.16, 0.7, 1.0)),
-            Optional.empty());
+            Optional.empty(),
+            List.of());
 
     private static Sight sight(double canopyHeight, double canopyWidth, double protectedRadius) {
         return Sight.of(
