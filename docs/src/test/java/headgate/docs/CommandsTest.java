@@ -29,6 +29,8 @@ class CommandsTest {
             // Benchmarks take long, and belong to no test.
             "mvn -B -ntp -Pbench verify -pl verifier/engine -am -DskipTests",
             "mvn -B -ntp -Pbench verify -pl verifier/engine -am -DskipTests -Dbench=HectareBenchmark.*",
+            "mvn -B -ntp -Pbench verify -pl verifier/engine -am -DskipTests"
+                    + " '-Dbench=(Replay|PlotOnLibrary|QueueLibrary)Benchmark.*'",
             // The reader writes that file; FitProgramTest runs this on one of its own.
             "headgate fit heads.json --search margin --save found.json");
 
