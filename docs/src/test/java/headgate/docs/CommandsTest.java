@@ -28,6 +28,8 @@ class CommandsTest {
             "mvn -B -ntp -Pdeep verify -pl sdk-runtime -am",
             // Benchmarks take long, and belong to no test.
             "mvn -B -ntp -Pbench verify -pl verifier/engine -am -DskipTests",
+            "mvn -B -ntp package -pl sample-heads/gripper -am -DskipTests",
+            "mvn -B -ntp -Pbench verify -pl verifier/engine -am -DskipTests -Dbench=AnswersBenchmark.*",
             "mvn -B -ntp -Pbench verify -pl verifier/engine -am -DskipTests -Dbench=HectareBenchmark.*",
             "mvn -B -ntp -Pbench verify -pl verifier/engine -am -DskipTests"
                     + " '-Dbench=(Replay|PlotOnLibrary|QueueLibrary)Benchmark.*'",

@@ -60,7 +60,10 @@ public class AnswersBenchmark {
     public void start() {
         Path jar = GRIPPER.toAbsolutePath().normalize();
         HeadProcess process = HeadProcess.open(HeadLimits.STANDARD, Surroundings.USUAL, Walls.only(wall));
-        process.load(((Inspection.Inspected) HeadPackage.inspect(jar)).clean().orElseThrow());
+        if (!(HeadPackage.inspect(jar) instanceof Inspection.Inspected gripper)) {
+            throw new IllegalStateException(jar + " is not there; make it with: mvn package -pl sample-heads/gripper -am");
+        }
+        process.load(gripper.clean().orElseThrow());
         head = ((HeadStart.Running) process.await()).head();
         tasks = IntStream.range(0, batch).mapToObj(AnswersBenchmark::task).toList();
     }
