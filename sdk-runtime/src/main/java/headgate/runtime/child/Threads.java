@@ -11,6 +11,9 @@ final class Threads {
     private static final int ROOM = 64;
     private static final int LONGEST_NAME = 100;
 
+    /** How the name of the thread begins that waits for a program to end; newer Javas add the program's number. */
+    private static final String REAPER = "process reaper";
+
     private final ThreadGroup root;
     private final Set<Thread> known = Collections.newSetFromMap(new IdentityHashMap<>());
     private final Thread[] found = new Thread[ROOM];
@@ -33,6 +36,9 @@ final class Threads {
         for (int i = 0; i < count; i++) {
             Thread thread = found[i];
             if (!known.contains(thread) && !ofThePlatform(thread) && thread.isAlive()) {
+                if (waitsForPrograms(thread)) {
+                    return Optional.of(REAPER);
+                }
                 String name = Throwables.cut(thread.getName());
                 return Optional.of(name.length() <= LONGEST_NAME ? name : name.substring(0, LONGEST_NAME));
             }
@@ -40,8 +46,16 @@ final class Threads {
         return Optional.empty();
     }
 
+    /** A platform's helper, but there only once a program was started, and nobody but the head does that. */
+    private static boolean waitsForPrograms(Thread thread) {
+        return thread.getName().startsWith(REAPER);
+    }
+
     /** The platform starts helpers of its own when it first needs them, such as the one that cleans up after files. */
     private static boolean ofThePlatform(Thread thread) {
+        if (waitsForPrograms(thread)) {
+            return false;
+        }
         String type = thread.getClass().getName();
         return type.startsWith("jdk.internal.") || type.startsWith("java.lang.ref.");
     }
