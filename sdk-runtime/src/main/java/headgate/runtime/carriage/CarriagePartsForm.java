@@ -14,7 +14,9 @@ import headgate.runtime.form.TermForm;
 import headgate.runtime.form.WordForm;
 import headgate.runtime.quantity.Kind;
 import headgate.runtime.text.Node;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** What a carriage file may say beside its beams and arms: wheels, links, sensors, stances, stores, drive, energy. */
@@ -130,6 +132,12 @@ final class CarriagePartsForm {
                     "How the arm gets there from the shape before, one move after the other: along an axis, or turning where it"
                             + " stands. What is not named happens last, at once. Left out, all of it does: the mount goes"
                             + " straight, and turns as it goes.")
+            .rule(List.of("way"), CarriagePartsForm::checkWay)
+            .rule(List.of("way", "turns"), (pose, complaint) -> {
+                if (pose.objects("turns").isEmpty()) {
+                    checkNoTurn(pose, complaint);
+                }
+            })
             .build();
 
     private static final ListForm POSES = Forms.list(POSE, 1, 200);
@@ -271,5 +279,28 @@ final class CarriagePartsForm {
         return Stream.of("links", "stances")
                 .flatMap(list -> file.deep(list, "arm").stream())
                 .toList();
+    }
+
+    private static void checkWay(Fields pose, ObjectForm.Complaint complaint) {
+        Set<String> moves = new HashSet<>();
+        for (String move : pose.texts("way")) {
+            if (!moves.add(move)) {
+                complaint.at(
+                        pose.node("way"), "\"" + move + "\" a second time", "each move once", "leave one of them out");
+            }
+        }
+        if (!pose.has("turns")) {
+            checkNoTurn(pose, complaint);
+        }
+    }
+
+    private static void checkNoTurn(Fields pose, ObjectForm.Complaint complaint) {
+        if (pose.texts("way").contains("turn")) {
+            complaint.at(
+                    pose.node("way"),
+                    "\"turn\", where the pose has no turns",
+                    "a turn only where \"turns\" names some",
+                    "leave \"turn\" out, or add \"turns\"");
+        }
     }
 }

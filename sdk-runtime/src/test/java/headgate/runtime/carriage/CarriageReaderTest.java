@@ -13,6 +13,8 @@ import headgate.runtime.origin.Loaded;
 import headgate.runtime.origin.Place;
 import headgate.runtime.policy.Policy;
 import headgate.runtime.policy.PolicyReader;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -125,5 +127,22 @@ class CarriageReaderTest {
                 .singleElement()
                 .hasToString("carriage.json:23:27: armTypes[0].payload.mass: found"
                         + " \"900 kg\", expected usually a mass from 1 kg to 200 kg; check the number and its unit");
+    }
+
+    @Test
+    void aWayNamesEachMoveOnceAndTurnsOnlyWhereThePoseDoes() throws IOException {
+        String full = Files.readString(Path.of("src/test/resources/headgate/formats/carriage-1-full.json"));
+        String turned = "\"turns\": [{\"axis\": \"x\", \"quarters\": 1}, {\"axis\": \"z\", \"quarters\": 2}],";
+        assertThat(full).contains(turned, "[\"z\", \"turn\", \"x\"]");
+
+        assertThat(problems(full.replace("[\"z\", \"turn\", \"x\"]", "[\"z\", \"turn\", \"z\"]")))
+                .extracting(FileProblem::found)
+                .containsExactly("\"z\" a second time");
+        assertThat(problems(full.replace(turned, "\"turns\": [],")))
+                .extracting(FileProblem::found)
+                .containsExactly("\"turn\", where the pose has no turns");
+        assertThat(problems(full.replace(turned, "")))
+                .extracting(FileProblem::found)
+                .containsExactly("\"turn\", where the pose has no turns");
     }
 }

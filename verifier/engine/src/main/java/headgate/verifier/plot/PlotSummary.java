@@ -34,8 +34,9 @@ public record PlotSummary(Wanted wanted, List<Double> grid, List<Group> groups) 
      * @param coverage 0 to 1
      * @param confidence level of confidence of each bound, 0.5 to less than 1
      * @param density weeds per square metre that the plan expects; empty if it has no weeds
+     * @param cropLoss largest share of crop plants that may be lost, 0 to 1
      */
-    public record Wanted(double speed, double coverage, double confidence, OptionalDouble density) {}
+    public record Wanted(double speed, double coverage, double confidence, OptionalDouble density, double cropLoss) {}
 
     /**
      * Plots of one kind.
@@ -111,6 +112,11 @@ public record PlotSummary(Wanted wanted, List<Double> grid, List<Group> groups) 
         /** Copies the map. */
         public Cell {
             missed = missed.isEmpty() ? Map.of() : new EnumMap<>(missed);
+        }
+
+        /** {@return the share of the crop that was lost, 0 to 1} */
+        public double cropLoss() {
+            return cropPlants == 0 ? 0 : (double) cropLost / cropPlants;
         }
     }
 
@@ -197,13 +203,27 @@ public record PlotSummary(Wanted wanted, List<Double> grid, List<Group> groups) 
                 plots + ", " + blocks.size() + (blocks.size() == 1 ? " block" : " blocks"));
     }
 
-    /** {@return how the plots that are judged stand at the wanted speed: fails before undecided before passes} */
+    /**
+     * Says whether more of the crop was lost than may be.
+     *
+     * @param cell a speed
+     * @return true if it was
+     */
+    public boolean losesTooMuch(Cell cell) {
+        return cell.cropLoss() > wanted.cropLoss();
+    }
+
+    /**
+     * Says how the plots that are judged stand at the wanted speed, by coverage and by what is lost of the crop.
+     *
+     * @return fails before undecided before passes
+     */
     public Standing standing() {
         Standing worst = Standing.PASSES;
         for (Group group : groups) {
             for (Cell cell : group.cells()) {
                 if (group.judged() && cell.speed() == wanted.speed()) {
-                    worst = graver(worst, cell.standing());
+                    worst = graver(worst, losesTooMuch(cell) ? Standing.FAILS : cell.standing());
                 }
             }
         }

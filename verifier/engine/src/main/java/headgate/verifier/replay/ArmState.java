@@ -129,6 +129,9 @@ final class ArmState {
     boolean takes(Target target) {
         return takesHere
                 && classes.computeIfAbsent(target.kind, range.plantClasses()::contains)
+                // A recorded plant may be larger than any task can say.
+                && target.stem <= TaskLattice.STEM.most()
+                && target.height <= TaskLattice.HEIGHT.most()
                 && range.stemDiameter().contains(TaskLattice.STEM.nearest(target.stem))
                 && range.plantHeight().contains(TaskLattice.HEIGHT.nearest(target.height));
     }

@@ -138,7 +138,7 @@ final class Course {
             return;
         }
         for (ArmState arm : arms) {
-            if (target.nature == Target.Nature.WANTED && !arm.takes(target)) {
+            if (!arm.takes(target)) {
                 target.failed(Miss.OUTSIDE_RANGE);
                 continue;
             }

@@ -1,8 +1,8 @@
 package headgate.verifier.replay;
 
 /**
- * Why a plant was not treated. A missed plant has one reason: of the reasons in this order, the first that kept it from
- * every arm.
+ * Why a plant was not treated with success. Such a plant has one reason: of the reasons in this order, the first that kept it
+ * from every arm, or else that it was treated in vain.
  */
 public enum Miss {
     /** No head takes plants like this one. */
@@ -22,7 +22,9 @@ public enum Miss {
     /** The arm was free, but a neighbour was in the way. */
     BLOCKED("blocked by a neighbour"),
     /** The arm was busy with other plants. */
-    ARM_BUSY("arm busy");
+    ARM_BUSY("arm busy"),
+    /** It was treated, but grows on; a plug was set, but its cell was empty, or it does not stand. */
+    IN_VAIN("treated in vain");
 
     private final String label;
 

@@ -83,10 +83,9 @@ final class Questions {
         if (arm.shift.length() > 0 || !arm.covers(target.y)) {
             return;
         }
-        boolean range = target.nature != Target.Nature.WANTED || arm.takes(target);
         double[] pieces = arm.reach.pieces(target.y - arm.mount);
         double known = arm.known(target, setting.speed(), setting.ahead());
-        if (range && pieces.length > 0 && known <= course.time(target, arm, arm.reach.rear())) {
+        if (arm.takes(target) && pieces.length > 0 && known <= course.time(target, arm, arm.reach.rear())) {
             find(arm, arm.kind(target), arm.place(target, arm.mount, pieces[0]));
         }
     }

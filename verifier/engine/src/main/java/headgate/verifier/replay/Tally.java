@@ -57,6 +57,9 @@ final class Tally {
             reached++;
             alongside += target.alongside ? 1 : 0;
             successful += target.successful ? 1 : 0;
+            if (!target.successful) {
+                missed.merge(Miss.IN_VAIN, 1L, Long::sum);
+            }
         } else {
             missed.merge(reason(target), 1L, Long::sum);
         }

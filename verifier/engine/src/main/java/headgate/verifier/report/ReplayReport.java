@@ -135,11 +135,18 @@ public record ReplayReport(
         for (PlotSummary.Group group : summary().groups()) {
             for (PlotSummary.Cell cell : group.cells()) {
                 if (group.judged() && cell.speed() == summary().wanted().speed()) {
-                    verdicts.add(sentence(group, cell));
+                    verdicts.add(sentence(group, cell) + cropLoss(cell));
                 }
             }
         }
         return verdicts;
+    }
+
+    private String cropLoss(PlotSummary.Cell cell) {
+        return summary().losesTooMuch(cell)
+                ? " Of the crop's plants " + Dimension.SHARE.text(cell.cropLoss()) + " are lost, where "
+                        + Dimension.SHARE.text(summary().wanted().cropLoss()) + " may be."
+                : "";
     }
 
     private String sentence(PlotSummary.Group group, PlotSummary.Cell cell) {

@@ -1,8 +1,10 @@
 package headgate.verifier.report;
 
 import headgate.verifier.check.Family;
+import headgate.verifier.check.Outcome;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -12,6 +14,9 @@ import java.util.Set;
  * reported as not checked.
  */
 final class Sections {
+
+    /** The rule that replays a stand. */
+    private static final String REPLAYED = "throughput.coverage";
 
     private static final List<Plan> ALL = List.of(
             section(Family.PACKAGE, topic("who made the package: it carries no signature that is checked")),
@@ -48,10 +53,11 @@ final class Sections {
             section(
                     Family.THROUGHPUT,
                     topic(
-                            "recorded stands: weeds are taken to come at random, neither clustered nor in each other's way"),
+                            "recorded stands: weeds are taken to come at random, neither clustered nor in each other's way",
+                            REPLAYED),
                     topic("what the carriage's sensors miss, unless the plan says it"),
                     topic("refilling, look-ahead of the sensors")),
-            section(Family.CROP, topic("what the head does to crop plants: leaves, protected zones, losses")),
+            section(Family.CROP, topic("what the head does to crop plants: leaves, protected zones, losses", REPLAYED)),
             section(Family.LOAD, topic("soil forces on arm and carriage, traction, extrapolated soils")),
             section(Family.ENERGY, topic("whether the carriage can power all heads at once, and for how long")),
             section(
@@ -88,17 +94,26 @@ final class Sections {
                     .filter(e -> e.rule().family() == plan.family())
                     .sorted(Comparator.comparingInt(Entry::rank))
                     .toList();
-            sections.add(new Section(plan.family(), own, notChecked(plan, own)));
+            sections.add(new Section(plan.family(), own, notChecked(plan, own, isReplayed(entries))));
         }
         return List.copyOf(sections);
     }
 
-    private static List<String> notChecked(Plan plan, List<Entry> own) {
+    /** The rule on a stand finds something in every case, but looks at nothing where no stand is given. */
+    private static boolean isReplayed(List<Entry> entries) {
+        return entries.stream().anyMatch(e -> e.rule().id().equals(REPLAYED) && e.outcome() != Outcome.NOT_APPLICABLE);
+    }
+
+    private static List<String> notChecked(Plan plan, List<Entry> own, boolean replayed) {
         List<String> topics = new ArrayList<>();
         if (own.isEmpty()) {
             topics.add("the whole family: the rule book has no rule of it yet");
         }
-        Set<String> ids = Set.copyOf(own.stream().map(e -> e.rule().id()).toList());
+        Set<String> ids = new HashSet<>(own.stream().map(e -> e.rule().id()).toList());
+        ids.remove(REPLAYED);
+        if (replayed) {
+            ids.add(REPLAYED);
+        }
         plan.topics().stream()
                 .filter(t -> t.coveredBy().stream().noneMatch(ids::contains))
                 .forEach(t -> topics.add(t.text()));

@@ -69,7 +69,10 @@ final class PlotStudies {
                 TaskLattice.SPEED.down(plan.wanted().speed()),
                 plan.wanted().coverage(),
                 subject.policy().value().confidence().value(),
-                plan.weeds().map(w -> OptionalDouble.of(w.density())).orElse(OptionalDouble.empty()));
+                plan.weeds().map(w -> OptionalDouble.of(w.density())).orElse(OptionalDouble.empty()),
+                plan.wanted()
+                        .cropLoss()
+                        .orElse(subject.policy().value().cropLoss().value()));
     }
 
     PlotStudy of(List<? extends Plot> plots) throws IOException, EndedException {

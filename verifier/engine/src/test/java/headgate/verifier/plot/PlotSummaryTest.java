@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import headgate.verifier.replay.Miss;
 import headgate.verifier.trial.Standing;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** What is wanted is 80 % at 0.2 m/s, where 2 weeds per square metre are expected. */
@@ -37,6 +38,19 @@ class PlotSummaryTest {
         assertThat(two.missed()).containsEntry(Miss.ARM_BUSY, 16L);
         assertThat(two.cropLost()).isEqualTo(6);
         assertThat(two.coverage().of()).isEqualTo("2 seeds");
+    }
+
+    @Test
+    void failsWhereMoreOfTheCropIsLostThanMayBe() {
+        // Each plot loses 3 of 50 plants, 6 %.
+        PlotResult passes = recorded("a.csv", outcome(0.2, 1000, 950));
+        PlotSummary.Wanted atTheLimit = new PlotSummary.Wanted(0.2, 0.8, 0.95, OptionalDouble.of(2), 0.06);
+        PlotSummary.Wanted stricter = new PlotSummary.Wanted(0.2, 0.8, 0.95, OptionalDouble.of(2), 0.059);
+
+        assertThat(PlotSummary.of(List.of(passes), atTheLimit, List.of(0.2)).standing())
+                .isEqualTo(Standing.PASSES);
+        assertThat(PlotSummary.of(List.of(passes), stricter, List.of(0.2)).standing())
+                .isEqualTo(Standing.FAILS);
     }
 
     @Test

@@ -93,6 +93,9 @@ class CaseSettingTest {
         assertThat(outcome.reached()).isGreaterThanOrEqualTo(1000);
         // Three standard deviations of 0.75 from 1000.
         assertThat((double) outcome.successful() / outcome.reached()).isCloseTo(0.75, within(0.041));
+        assertThat(outcome.missed(Miss.IN_VAIN)).isEqualTo(outcome.reached() - outcome.successful());
+        assertThat(outcome.missed().values().stream().mapToLong(n -> n).sum())
+                .isEqualTo(outcome.targets() - outcome.successful());
     }
 
     @Test

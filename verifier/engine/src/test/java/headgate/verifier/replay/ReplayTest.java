@@ -355,10 +355,9 @@ class ReplayTest {
         assertThat(open.missed(Miss.UNSEEN)).isZero();
     }
 
-    @Test
-    void actsForFalseAlarmsAndLosesTheTime() {
+    private ReplaySetting alarmed() {
         ReplaySetting base = head.setting(0.2, 2, TestHead.arm("a", 0));
-        ReplaySetting alarmed = new ReplaySetting(
+        return new ReplaySetting(
                 base.speed(),
                 base.tools(),
                 base.arms(),
@@ -374,6 +373,20 @@ class ReplayTest {
                 base.rowLength(),
                 base.interlocks(),
                 base.seed());
+    }
+
+    @Test
+    void leavesWhatNoHeadTakesAndWhatLooksLikeIt() {
+        // A stem of 3 m is more than any head can be asked for; all that follows looks like it.
+        ReplayOutcome outcome = head.run(alarmed(), List.of(TestHead.weed(0, 0, 3.0), TestHead.weed(100, 0, 3.0)));
+
+        assertThat(outcome.missed(Miss.OUTSIDE_RANGE)).isEqualTo(2);
+        assertThat(outcome.falseActions()).isZero();
+    }
+
+    @Test
+    void actsForFalseAlarmsAndLosesTheTime() {
+        ReplaySetting alarmed = alarmed();
         // 2 a square metre on 0.2 m x 200 m: 80 to be expected, and 50 to 115 but once in a thousand (Poisson).
         ReplayOutcome outcome = head.run(alarmed, TestHead.row(201, 1));
         ArmUse arm = outcome.arms().get(0);

@@ -90,7 +90,8 @@ public final class ReplayCharts {
         WINDOW_TOO_SHORT("f", "#ecd9c6", "M-2 6l4 4M0 0l8 8M6-2l4 4", "#5a3410"),
         MAGAZINE_EMPTY("g", "#e9e1f4", "M0 4h8M4 0v8", "#5b3b8c"),
         BLOCKED("h", "#ddd3ee", "M0 0l8 8M0 8l8-8", "#3f2370"),
-        ARM_BUSY("i", "#a3122f", "", "#a3122f");
+        ARM_BUSY("i", "#a3122f", "", "#a3122f"),
+        IN_VAIN("j", "#dfe9ef", "M4 0v8M0 2h8M0 6h8", "#173f5a");
 
         private final String letter;
         private final String ground;
@@ -297,7 +298,7 @@ public final class ReplayCharts {
                             x + treated / 2,
                             y + 17,
                             "middle",
-                            "treated " + percent(cell.successful(), cell.targets()));
+                            "successful " + percent(cell.successful(), cell.targets()));
                 }
                 x += treated;
                 for (Miss why : Miss.values()) {

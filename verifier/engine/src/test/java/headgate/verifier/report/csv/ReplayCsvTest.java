@@ -3,6 +3,7 @@ package headgate.verifier.report.csv;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import headgate.verifier.plot.Outcomes;
+import headgate.verifier.replay.Miss;
 import headgate.verifier.report.Replays;
 import org.junit.jupiter.api.Test;
 
@@ -28,7 +29,9 @@ class ReplayCsvTest {
     void aRowForEachReason() {
         String table = ReplayCsv.misses(Replays.report(Outcomes.study()));
 
-        assertThat(table.lines()).hasSize(1 + 7 * 9).contains("seed 1,2,0.2,arm busy,45", "seed 1,2,0.2,unseen,0");
+        assertThat(table.lines())
+                .hasSize(1 + 7 * Miss.values().length)
+                .contains("seed 1,2,0.2,arm busy,45", "seed 1,2,0.2,unseen,0");
     }
 
     @Test
