@@ -3,8 +3,8 @@ package headgate.app.check;
 import headgate.app.console.Complaint;
 import headgate.app.console.RefusedInputException;
 import headgate.runtime.process.HeadLimits;
+import headgate.runtime.scratch.TemporaryFolder;
 import headgate.verifier.plot.KeptResults;
-import headgate.verifier.plot.Scratch;
 import headgate.verifier.report.Edition;
 import headgate.verifier.report.ReplayReport;
 import headgate.verifier.report.Subject;
@@ -42,7 +42,7 @@ public final class Replayer {
      * @throws RefusedInputException if a file cannot be used, or nothing can be written
      */
     public ReplayResult replay(ReplayInput input, Optional<KeptResults> kept, ReplayWatch watch) {
-        try (Scratch scratch = Scratch.make()) {
+        try (TemporaryFolder scratch = TemporaryFolder.make("headgate-plots-")) {
             ReplayResult result =
                     new ReplaySession(HeadLimits.STANDARD, version, kept, scratch.folder()).replay(input, watch);
             if (result instanceof ReplayResult.Refused refused) {

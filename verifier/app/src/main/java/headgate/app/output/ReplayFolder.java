@@ -2,6 +2,7 @@ package headgate.app.output;
 
 import headgate.app.console.Complaint;
 import headgate.app.console.RefusedInputException;
+import headgate.runtime.scratch.TemporaryFolder;
 import headgate.verifier.plot.KeptResults;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
@@ -122,7 +123,7 @@ public final class ReplayFolder {
     }
 
     private void write(Map<String, byte[]> files) throws IOException {
-        try (Aside aside = Aside.in(folder)) {
+        try (TemporaryFolder aside = TemporaryFolder.in(folder, ReportFolder.ASIDE)) {
             for (Map.Entry<String, byte[]> each : files.entrySet()) {
                 Path file = aside.folder().resolve(each.getKey());
                 Files.write(file, each.getValue(), StandardOpenOption.CREATE_NEW);

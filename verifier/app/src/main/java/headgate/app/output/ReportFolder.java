@@ -2,6 +2,8 @@ package headgate.app.output;
 
 import headgate.app.console.Complaint;
 import headgate.app.console.RefusedInputException;
+import headgate.runtime.scratch.ScratchFolder;
+import headgate.runtime.scratch.TemporaryFolder;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.FileSystemException;
@@ -20,6 +22,9 @@ import java.util.TreeMap;
  * folder as it was. Only a folder that is missing, empty or holds nothing but an earlier report of ours is taken.
  */
 public final class ReportFolder {
+
+    /** How the name of a folder begins in which files are written before they are moved. */
+    static final String ASIDE = ".headgate-new-";
 
     private final Path folder;
 
@@ -98,14 +103,14 @@ public final class ReportFolder {
 
     /** The whole folder appears at once. */
     private void putNew(Path parent, SortedMap<String, byte[]> all) throws IOException {
-        try (Aside aside = Aside.in(parent)) {
+        try (TemporaryFolder aside = TemporaryFolder.in(parent, ASIDE)) {
             Files.move(written(aside, all), folder, StandardCopyOption.ATOMIC_MOVE);
         }
     }
 
     /** The old folder steps aside for the new one, and comes back if the new one cannot take its place. */
     private void swap(Path parent, SortedMap<String, byte[]> all) throws IOException {
-        try (Aside aside = Aside.in(parent)) {
+        try (TemporaryFolder aside = TemporaryFolder.in(parent, ASIDE)) {
             Path ready = written(aside, all);
             // Beside the folder that an interrupt clears away, so that the old report outlives one.
             Path old = parent.resolve(aside.folder().getFileName().toString().replace("-new-", "-old-"));
@@ -116,7 +121,7 @@ public final class ReportFolder {
                 Files.move(old, folder, StandardCopyOption.ATOMIC_MOVE);
                 throw failed;
             }
-            Aside.delete(old);
+            new ScratchFolder(old).delete();
         }
     }
 
@@ -126,7 +131,7 @@ public final class ReportFolder {
      */
     private void replaceFiles(SortedMap<String, byte[]> all) throws IOException {
         Set<String> before = Marker.ours(folder);
-        try (Aside aside = Aside.in(folder)) {
+        try (TemporaryFolder aside = TemporaryFolder.in(folder, ASIDE)) {
             Path ready = written(aside, all);
             for (String name : all.keySet()) {
                 Files.move(ready.resolve(name), folder.resolve(name), StandardCopyOption.ATOMIC_MOVE);
@@ -140,7 +145,7 @@ public final class ReportFolder {
     }
 
     /** Forces the bytes to the disk before anything is moved: a full disk may say so only then. */
-    private static Path written(Aside aside, SortedMap<String, byte[]> all) throws IOException {
+    private static Path written(TemporaryFolder aside, SortedMap<String, byte[]> all) throws IOException {
         Path ready = Files.createDirectory(aside.folder().resolve("ready"));
         for (Map.Entry<String, byte[]> each : all.entrySet()) {
             Path file = ready.resolve(each.getKey());

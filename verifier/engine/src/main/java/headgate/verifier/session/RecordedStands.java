@@ -3,11 +3,11 @@ package headgate.verifier.session;
 import headgate.runtime.origin.FileProblem;
 import headgate.runtime.origin.InvalidFileException;
 import headgate.runtime.origin.Place;
+import headgate.runtime.scratch.TemporaryFolder;
 import headgate.runtime.stand.Plant;
 import headgate.verifier.check.Stand;
 import headgate.verifier.plot.Plot;
 import headgate.verifier.plot.RecordedPlot;
-import headgate.verifier.plot.Scratch;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -27,7 +27,7 @@ final class RecordedStands implements Closeable {
     /** Reads a stand, or adds what is wrong with it and gives none. */
     Optional<Stand> read(Path file, List<FileProblem> problems) {
         try {
-            Scratch scratch = Scratch.make();
+            TemporaryFolder scratch = TemporaryFolder.make("headgate-plots-");
             open.add(scratch);
             RecordedPlot plot = RecordedPlot.of(file, scratch.folder());
             open.add(plot);
