@@ -92,12 +92,13 @@ public record PlotSummary(Wanted wanted, List<Double> grid, List<Group> groups) 
      *
      * @param speed m/s
      * @param coverage its coverage, with bounds
-     * @param standing how it stands to what is wanted
+     * @param standing how it stands to what is wanted, and to what may be lost of the crop
      * @param targets plants to be treated, over all plots
      * @param successful how many of them were treated with success
      * @param missed how many were missed for each reason
      * @param cropPlants plants of the crop
      * @param cropLost how many of them were lost
+     * @param losesTooMuch true if that is more than may be; it fails then, whatever is treated
      */
     public record Cell(
             double speed,
@@ -107,7 +108,8 @@ public record PlotSummary(Wanted wanted, List<Double> grid, List<Group> groups) 
             long successful,
             Map<Miss, Long> missed,
             long cropPlants,
-            long cropLost) {
+            long cropLost,
+            boolean losesTooMuch) {
 
         /** Copies the map. */
         public Cell {
@@ -176,15 +178,19 @@ public record PlotSummary(Wanted wanted, List<Double> grid, List<Group> groups) 
         Map<Miss, Long> missed = new EnumMap<>(Miss.class);
         outcomes.forEach(o -> o.missed().forEach((why, count) -> missed.merge(why, count, Long::sum)));
         long targets = outcomes.stream().mapToLong(ReplayOutcome::targets).sum();
+        long cropPlants = outcomes.stream().mapToLong(o -> o.crop().plants()).sum();
+        long cropLost = outcomes.stream().mapToLong(o -> o.crop().lost()).sum();
+        boolean losesTooMuch = cropLost > wanted.cropLoss() * cropPlants;
         return new Cell(
                 outcomes.get(0).speed(),
                 bounds,
-                bounds.against(wanted.coverage()),
+                losesTooMuch ? Standing.FAILS : bounds.against(wanted.coverage()),
                 targets,
                 outcomes.stream().mapToLong(ReplayOutcome::successful).sum(),
                 missed,
-                outcomes.stream().mapToLong(o -> o.crop().plants()).sum(),
-                outcomes.stream().mapToLong(o -> o.crop().lost()).sum());
+                cropPlants,
+                cropLost,
+                losesTooMuch);
     }
 
     /** A plot has no seeds that could be drawn anew: its blocks of travel are. */
@@ -203,27 +209,13 @@ public record PlotSummary(Wanted wanted, List<Double> grid, List<Group> groups) 
                 plots + ", " + blocks.size() + (blocks.size() == 1 ? " block" : " blocks"));
     }
 
-    /**
-     * Says whether more of the crop was lost than may be.
-     *
-     * @param cell a speed
-     * @return true if it was
-     */
-    public boolean losesTooMuch(Cell cell) {
-        return cell.cropLoss() > wanted.cropLoss();
-    }
-
-    /**
-     * Says how the plots that are judged stand at the wanted speed, by coverage and by what is lost of the crop.
-     *
-     * @return fails before undecided before passes
-     */
+    /** {@return how the plots that are judged stand at the wanted speed: fails before undecided before passes} */
     public Standing standing() {
         Standing worst = Standing.PASSES;
         for (Group group : groups) {
             for (Cell cell : group.cells()) {
                 if (group.judged() && cell.speed() == wanted.speed()) {
-                    worst = graver(worst, losesTooMuch(cell) ? Standing.FAILS : cell.standing());
+                    worst = graver(worst, cell.standing());
                 }
             }
         }

@@ -143,7 +143,7 @@ public record ReplayReport(
     }
 
     private String cropLoss(PlotSummary.Cell cell) {
-        return summary().losesTooMuch(cell)
+        return cell.losesTooMuch()
                 ? " Of the crop's plants " + Dimension.SHARE.text(cell.cropLoss()) + " are lost, where "
                         + Dimension.SHARE.text(summary().wanted().cropLoss()) + " may be."
                 : "";
@@ -160,7 +160,7 @@ public record ReplayReport(
         String sure = Dimension.SHARE.text(summary().wanted().confidence()) + " sure, from "
                 + cell.coverage().of();
         return where
-                + switch (cell.standing()) {
+                + switch (cell.coverage().against(summary().wanted().coverage())) {
                     case PASSES ->
                         at + ", at least "
                                 + Dimension.SHARE.text(cell.coverage().lower()) + " (" + sure + "), where " + wanted
@@ -197,12 +197,12 @@ public record ReplayReport(
      * Says the best speed of a group.
      *
      * @param group the group
-     * @return such as "0.134 m/s" or "at least 0.3 m/s"
+     * @return such as "0.134 m/s", "at least 0.3 m/s", "none" or "cannot be told"
      */
     public static String bestSpeed(PlotSummary.Group group) {
         return group.best()
                 .map(speed -> (group.toTheTop() ? "at least " : "") + Dimension.SPEED.text(speed))
-                .orElse("none");
+                .orElse(group.cells().get(0).standing() == Standing.FAILS ? "none" : "cannot be told");
     }
 
     /** {@return what density of weeds the wanted speed can bear, as a sentence; empty if that was not tried} */
@@ -215,9 +215,11 @@ public record ReplayReport(
                     .orElseGet(() -> ladder.openBelow()
                             ? at
                                     + "it cannot be told which density can be borne: more stands, or longer ones, would tell."
-                            : at + "not even "
-                                    + Dimension.DENSITY.text(
-                                            ladder.rungs().get(0).density()) + " can be borne.");
+                            : ladder.rungs().get(0).cell().losesTooMuch()
+                                    ? at + "too much of the crop is lost at any density that was tried."
+                                    : at + "not even "
+                                            + Dimension.DENSITY.text(
+                                                    ladder.rungs().get(0).density()) + " can be borne.");
         });
     }
 

@@ -149,10 +149,15 @@ public final class ReplayPage {
             page.leaf("td", ReplayReport.bestSpeed(group), "class", "number").close();
         }
         page.close().close().line();
+        boolean refined = report.summary().groups().stream()
+                .anyMatch(group -> group.cells().size() > onGrid(group).size());
         page.leaf(
                         "p",
-                        "The best speed is the largest up to which every speed that was tried passes; between the last of"
-                                + " the table that does and the next, more were tried (small dots).")
+                        "The best speed is the largest up to which every speed that was tried passes"
+                                + (refined
+                                        ? "; between the last of the table that does and the next, more were tried (small"
+                                                + " dots)."
+                                        : "."))
                 .close()
                 .line();
     }

@@ -56,10 +56,12 @@ public final class ReplayText {
     }
 
     private static String mostOften(PlotSummary.Cell cell) {
+        String crop = cell.losesTooMuch() ? "; of the crop " + Dimension.SHARE.text(cell.cropLoss()) + " lost" : "";
         return ReplayReport.reasons(cell).stream()
-                .findFirst()
-                .map(ReplayText::reason)
-                .orElse(cell.targets() == 0 ? "" : "none missed");
+                        .findFirst()
+                        .map(ReplayText::reason)
+                        .orElse(cell.targets() == 0 ? "" : "none missed")
+                + crop;
     }
 
     private static String reason(Map.Entry<String, Long> reason) {
