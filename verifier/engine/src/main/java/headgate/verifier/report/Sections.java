@@ -4,9 +4,9 @@ import headgate.verifier.check.Family;
 import headgate.verifier.check.Outcome;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The sections of a report, one a family of rules, in the order in which they are shown. A new family gets its line in
@@ -14,9 +14,6 @@ import java.util.Set;
  * reported as not checked.
  */
 final class Sections {
-
-    /** The rule that replays a stand. */
-    private static final String REPLAYED = "throughput.coverage";
 
     private static final List<Plan> ALL = List.of(
             section(Family.PACKAGE, topic("who made the package: it carries no signature that is checked")),
@@ -54,10 +51,12 @@ final class Sections {
                     Family.THROUGHPUT,
                     topic(
                             "recorded stands: weeds are taken to come at random, neither clustered nor in each other's way",
-                            REPLAYED),
+                            "throughput.coverage"),
                     topic("what the carriage's sensors miss, unless the plan says it"),
                     topic("refilling, look-ahead of the sensors")),
-            section(Family.CROP, topic("what the head does to crop plants: leaves, protected zones, losses", REPLAYED)),
+            section(
+                    Family.CROP,
+                    topic("what the head does to crop plants: leaves, protected zones, losses", "throughput.coverage")),
             section(Family.LOAD, topic("soil forces on arm and carriage, traction, extrapolated soils")),
             section(Family.ENERGY, topic("whether the carriage can power all heads at once, and for how long")),
             section(
@@ -88,34 +87,29 @@ final class Sections {
 
     /** Sorts findings into sections. Within a section the most urgent come first, then the rule book's order. */
     static List<Section> of(List<Entry> entries) {
+        // A rule that does not apply has looked at nothing.
+        Set<String> looked = entries.stream()
+                .filter(e -> e.outcome() != Outcome.NOT_APPLICABLE)
+                .map(e -> e.rule().id())
+                .collect(Collectors.toSet());
         List<Section> sections = new ArrayList<>();
         for (Plan plan : ALL) {
             List<Entry> own = entries.stream()
                     .filter(e -> e.rule().family() == plan.family())
                     .sorted(Comparator.comparingInt(Entry::rank))
                     .toList();
-            sections.add(new Section(plan.family(), own, notChecked(plan, own, isReplayed(entries))));
+            sections.add(new Section(plan.family(), own, notChecked(plan, own, looked)));
         }
         return List.copyOf(sections);
     }
 
-    /** The rule on a stand finds something in every case, but looks at nothing where no stand is given. */
-    private static boolean isReplayed(List<Entry> entries) {
-        return entries.stream().anyMatch(e -> e.rule().id().equals(REPLAYED) && e.outcome() != Outcome.NOT_APPLICABLE);
-    }
-
-    private static List<String> notChecked(Plan plan, List<Entry> own, boolean replayed) {
+    private static List<String> notChecked(Plan plan, List<Entry> own, Set<String> looked) {
         List<String> topics = new ArrayList<>();
         if (own.isEmpty()) {
             topics.add("the whole family: the rule book has no rule of it yet");
         }
-        Set<String> ids = new HashSet<>(own.stream().map(e -> e.rule().id()).toList());
-        ids.remove(REPLAYED);
-        if (replayed) {
-            ids.add(REPLAYED);
-        }
         plan.topics().stream()
-                .filter(t -> t.coveredBy().stream().noneMatch(ids::contains))
+                .filter(t -> t.coveredBy().stream().noneMatch(looked::contains))
                 .forEach(t -> topics.add(t.text()));
         return topics;
     }
