@@ -36,14 +36,18 @@ final class Threads {
         for (int i = 0; i < count; i++) {
             Thread thread = found[i];
             if (!known.contains(thread) && !ofThePlatform(thread) && thread.isAlive()) {
-                if (waitsForPrograms(thread)) {
-                    return Optional.of(REAPER);
-                }
-                String name = Throwables.cut(thread.getName());
-                return Optional.of(name.length() <= LONGEST_NAME ? name : name.substring(0, LONGEST_NAME));
+                return Optional.of(name(thread));
             }
         }
         return Optional.empty();
+    }
+
+    private static String name(Thread thread) {
+        if (waitsForPrograms(thread)) {
+            return REAPER;
+        }
+        String name = Throwables.cut(thread.getName());
+        return name.length() <= LONGEST_NAME ? name : name.substring(0, LONGEST_NAME);
     }
 
     /** A platform's helper, but there only once a program was started, and nobody but the head does that. */
@@ -53,10 +57,7 @@ final class Threads {
 
     /** The platform starts helpers of its own when it first needs them, such as the one that cleans up after files. */
     private static boolean ofThePlatform(Thread thread) {
-        if (waitsForPrograms(thread)) {
-            return false;
-        }
         String type = thread.getClass().getName();
-        return type.startsWith("jdk.internal.") || type.startsWith("java.lang.ref.");
+        return !waitsForPrograms(thread) && (type.startsWith("jdk.internal.") || type.startsWith("java.lang.ref."));
     }
 }

@@ -283,6 +283,16 @@ public record CropPlan(
                     .map(Success::share)
                     .findFirst();
         }
+
+        /** {@return the classes of which nobody knows how many grow on once treated} */
+        public List<PlantClass> withoutSuccess() {
+            return classes.stream().filter(kind -> success(kind).isEmpty()).toList();
+        }
+
+        /** {@return true if nobody knows how many of them the sensors find} */
+        public boolean withoutRecall() {
+            return recall.isEmpty() && sizes.isEmpty();
+        }
     }
 
     /**

@@ -2,29 +2,18 @@ package headgate.verifier.bench;
 
 import headgate.api.answer.Action;
 import headgate.api.answer.Contact;
-import headgate.api.shape.Interval;
 import headgate.api.shape.Outline;
 import headgate.api.shape.Point;
 import headgate.api.shape.Point3;
 import headgate.api.sheet.HeadSheet;
 import headgate.api.vocabulary.PlantClass;
-import headgate.api.vocabulary.SoilClass;
 import headgate.runtime.answers.SpotAnswer;
-import headgate.runtime.carriage.Arm;
 import headgate.runtime.task.LatticeSpotTask;
-import headgate.verifier.behaviour.Facing;
 import headgate.verifier.check.Cases;
 import headgate.verifier.check.FakeHead;
-import headgate.verifier.interlock.Interlocks;
 import headgate.verifier.replay.CaseSetting;
-import headgate.verifier.replay.CropCare;
-import headgate.verifier.replay.Perception;
 import headgate.verifier.replay.PlantSource;
-import headgate.verifier.replay.PlugQuality;
 import headgate.verifier.replay.ReplayArm;
-import headgate.verifier.replay.ReplaySetting;
-import headgate.verifier.replay.ReplayTool;
-import headgate.verifier.replay.Success;
 import headgate.verifier.stand.GeneratedStand;
 import headgate.verifier.stand.Ground;
 import headgate.verifier.stand.RandomWeeds;
@@ -34,7 +23,6 @@ import headgate.verifier.trial.TrialPlan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.AuxCounters;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -121,35 +109,10 @@ public class HectareBenchmark {
         List<ReplayArm> arms = new ArrayList<>();
         for (int i = 0; i < ARMS; i++) {
             long y = Math.round((i - (ARMS - 1) / 2.0) * SPACING * 1e6);
-            arms.add(new ReplayArm(
-                    "arm " + i,
-                    0,
-                    Facing.FORWARD,
-                    0,
-                    y,
-                    Interval.at(y),
-                    new Arm.AxisMotion(0.5, 2, 2, 0),
-                    500_000,
-                    List.of()));
+            arms.add(ReplayBenchmark.arm(i, y));
         }
-        ReplaySetting setting = new ReplaySetting(
-                MOST,
-                List.of(new ReplayTool("head", sheet, Optional.empty())),
-                arms,
-                List.of(),
-                List.of(),
-                1,
-                Perception.PERFECT,
-                CropCare.NONE,
-                Success.ALWAYS,
-                PlugQuality.PERFECT,
-                SoilClass.MEDIUM,
-                0.2,
-                OptionalDouble.empty(),
-                new Interlocks(List.of()),
-                1);
         return new CaseSetting(
-                setting, List.of(FakeHead.spot(sheet, task -> new SpotAnswer.Answered(act(task)))), List.of());
+                ReplayBenchmark.setting(MOST, sheet, arms), List.of(FakeHead.spot(sheet, task -> new SpotAnswer.Answered(act(task)))), List.of());
     }
 
     /** Searches the best speed of the hectare. */

@@ -2,7 +2,6 @@ package headgate.verifier.bench;
 
 import headgate.api.answer.Action;
 import headgate.api.answer.Contact;
-import headgate.api.answer.Phase;
 import headgate.api.shape.Interval;
 import headgate.api.shape.Outline;
 import headgate.api.shape.Point;
@@ -109,21 +108,17 @@ public class ReplayBenchmark {
         head = FakeHead.spot(sheet, (LatticeSpotTask task) -> new SpotAnswer.Answered(action));
         List<ReplayArm> all = new ArrayList<>();
         for (int i = 0; i < arms; i++) {
-            all.add(new ReplayArm(
-                    "arm " + i,
-                    0,
-                    Facing.FORWARD,
-                    0,
-                    500_000L * i,
-                    Interval.at(500_000L * i),
-                    new Arm.AxisMotion(0.5, 2, 2, 0),
-                    500_000,
-                    List.of()));
+            all.add(arm(i, 500_000L * i));
         }
-        setting = new ReplaySetting(
-                SPEED,
+        setting = setting(SPEED, sheet, all);
+    }
+
+    /** Arms with one kind of head, which see everything. */
+    static ReplaySetting setting(double speed, HeadSheet sheet, List<ReplayArm> arms) {
+        return new ReplaySetting(
+                speed,
                 List.of(new ReplayTool("head", sheet, Optional.empty())),
-                all,
+                arms,
                 List.of(),
                 List.of(),
                 1,
@@ -136,6 +131,20 @@ public class ReplayBenchmark {
                 OptionalDouble.empty(),
                 new Interlocks(List.of()),
                 1);
+    }
+
+    /** An arm that stays at y, in micrometres. */
+    static ReplayArm arm(int number, long y) {
+        return new ReplayArm(
+                "arm " + number,
+                0,
+                Facing.FORWARD,
+                0,
+                y,
+                Interval.at(y),
+                new Arm.AxisMotion(0.5, 2, 2, 0),
+                500_000,
+                List.of());
     }
 
     ReplaySetting setting() {

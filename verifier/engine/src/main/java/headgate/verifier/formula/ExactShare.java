@@ -3,7 +3,8 @@ package headgate.verifier.formula;
 /**
  * One-sided bounds of a share from a count: exact by the binomial law, however few were counted. C. J. Clopper and
  * E. S. Pearson, Biometrika 26 (1934) 404-413. The binomial law's tail is an incomplete beta function; it is worked out by
- * the continued fraction of Abramowitz and Stegun, Handbook of Mathematical Functions, 26.5.8.
+ * the continued fraction of Abramowitz and Stegun, Handbook of Mathematical Functions, 26.5.8. Statistics libraries use
+ * functions that may differ in the last bit from one machine to the next; these bounds stand in reports that must not.
  */
 public final class ExactShare {
 

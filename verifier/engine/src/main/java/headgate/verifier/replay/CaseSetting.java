@@ -108,11 +108,10 @@ public record CaseSetting(ReplaySetting setting, List<HeadAnswers> heads, List<S
         Perception perception = Perception.PERFECT;
         if (!planting && plan.weeds().isPresent()) {
             perception = Perception.of(plan.weeds().get(), resolution);
-            if (plan.weeds().get().recall().isEmpty()
-                    && plan.weeds().get().sizes().isEmpty()) {
+            if (plan.weeds().get().withoutRecall()) {
                 missing.add("the crop plan does not say how many weeds are seen");
             }
-            List<PlantClass> unknown = unknownSuccess(plan.weeds().get());
+            List<PlantClass> unknown = plan.weeds().get().withoutSuccess();
             if (!unknown.isEmpty()) {
                 missing.add("the crop plan does not say how many treated weeds grow on: "
                         + unknown.stream().map(PlantClass::name).collect(Collectors.joining(", ")));
@@ -177,12 +176,6 @@ public record CaseSetting(ReplaySetting setting, List<HeadAnswers> heads, List<S
                         .filter(i -> i >= 0)
                         .toList()))
                 .filter(group -> group.arms().size() > 1)
-                .toList();
-    }
-
-    private static List<PlantClass> unknownSuccess(CropPlan.Weeds weeds) {
-        return weeds.classes().stream()
-                .filter(kind -> weeds.success(kind).isEmpty())
                 .toList();
     }
 

@@ -75,6 +75,11 @@ final class PlotStudies {
                         .orElse(subject.policy().value().cropLoss().value()));
     }
 
+    /** {@return what the files do not say and the replay takes as perfect, as clauses} */
+    List<String> missing() {
+        return setting.missing();
+    }
+
     PlotStudy of(List<? extends Plot> plots) throws IOException, EndedException {
         List<PlotResult> results =
                 new ArrayList<>(rounds.run(new Round("each stand", setting, "", grid, wanted.speed()), plots));

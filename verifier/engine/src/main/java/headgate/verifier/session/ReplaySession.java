@@ -16,7 +16,6 @@ import headgate.verifier.plot.Digest;
 import headgate.verifier.plot.KeptResults;
 import headgate.verifier.plot.MadeUpPlot;
 import headgate.verifier.plot.Plot;
-import headgate.verifier.plot.PlotStudy;
 import headgate.verifier.plot.RecordedPlot;
 import headgate.verifier.replay.CaseSetting;
 import java.io.IOException;
@@ -139,9 +138,8 @@ public final class ReplaySession {
         }
         try {
             PlotRounds rounds = new PlotRounds(kept, key(subject, others), input, watch);
-            PlotStudy study = new PlotStudies(subject, input, rounds, speeds(input.speeds(), wanted)).of(plots);
-            List<String> missing = CaseSetting.of(subject, PlotStudies.CHANCE).missing();
-            return new ReplayResult.Replayed(subject, study, missing, others);
+            PlotStudies studies = new PlotStudies(subject, input, rounds, speeds(input.speeds(), wanted));
+            return new ReplayResult.Replayed(subject, studies.of(plots), studies.missing(), others);
         } catch (PlotRounds.EndedException ended) {
             return ended.result();
         }

@@ -24,13 +24,13 @@ import org.objectweb.asm.Opcodes;
  */
 final class ListText {
 
-    private final JavaLibrary library;
+    private final JavaLibrary members;
     private final Set<String> nameable = new HashSet<>();
     private final Set<String> nameOnly = new HashSet<>();
     private final Map<String, Boolean> verdicts = new HashMap<>();
 
     ListText(JavaLibrary library) throws IOException {
-        this.library = library;
+        members = library;
         String type = "";
         for (String line : lines()) {
             String[] words = line.strip().split(" ", -1);
@@ -113,7 +113,7 @@ final class ListText {
             if (verdict.isPresent()) {
                 return verdict.get();
             }
-            JavaType known = library.type(type).orElseThrow();
+            JavaType known = members.type(type).orElseThrow();
             interfaces.addAll(known.interfaces());
             type = known.parent();
         }
@@ -123,7 +123,7 @@ final class ListText {
             if (verdict.isPresent()) {
                 return verdict.get();
             }
-            interfaces.addAll(library.type(type).orElseThrow().interfaces());
+            interfaces.addAll(members.type(type).orElseThrow().interfaces());
         }
         return false;
     }
@@ -145,7 +145,7 @@ final class ListText {
     List<Member> inherited() {
         List<Member> result = new ArrayList<>();
         for (String name : nameable.stream().sorted().toList()) {
-            Optional<JavaType> type = library.type(name);
+            Optional<JavaType> type = members.type(name);
             if (type.isEmpty() || nameOnly.contains(name)) {
                 continue;
             }
@@ -153,7 +153,7 @@ final class ListText {
             type.get().members().forEach(each -> seen.add(each.name() + each.descriptor()));
             Deque<String> next = new ArrayDeque<>(parents(type.get()));
             while (!next.isEmpty()) {
-                JavaType parent = library.type(next.remove()).orElseThrow();
+                JavaType parent = members.type(next.remove()).orElseThrow();
                 for (Member each : parent.members()) {
                     if (!each.isConstructor() && seen.add(each.name() + each.descriptor())) {
                         result.add(new Member(

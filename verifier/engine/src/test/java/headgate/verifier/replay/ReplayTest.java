@@ -356,23 +356,8 @@ class ReplayTest {
     }
 
     private ReplaySetting alarmed() {
-        ReplaySetting base = head.setting(0.2, 2, TestHead.arm("a", 0));
-        return new ReplaySetting(
-                base.speed(),
-                base.tools(),
-                base.arms(),
-                base.links(),
-                List.of(Interval.ofMetres(-0.1, 0.1)),
-                base.ahead(),
-                new Perception(1, List.of(), 2, 0, 0, false),
-                base.crop(),
-                base.success(),
-                base.plugs(),
-                base.soil(),
-                base.moisture(),
-                base.rowLength(),
-                base.interlocks(),
-                base.seed());
+        return head.setting(0.2, 2, List.of(Interval.ofMetres(-0.1, 0.1)), TestHead.arm("a", 0))
+                .withPerception(new Perception(1, List.of(), 2, 0, 0, false));
     }
 
     @Test

@@ -134,12 +134,17 @@ record TestHead(
 
     /** A setting with perfect perception and one kind of head. */
     ReplaySetting setting(double speed, double ahead, ReplayArm... arms) {
+        return setting(speed, ahead, List.of(), arms);
+    }
+
+    /** The same over strips of ground; none for all of it. */
+    ReplaySetting setting(double speed, double ahead, List<Interval> ground, ReplayArm... arms) {
         return new ReplaySetting(
                 speed,
                 List.of(tool()),
                 List.of(arms),
                 List.of(),
-                List.of(),
+                ground,
                 ahead,
                 Perception.PERFECT,
                 CropCare.NONE,

@@ -14,11 +14,7 @@ final class FoldView {
     /** Width of a picture of a step: two of them stand side by side. */
     static final double STEP_WIDTH = 510;
 
-    private static final double LEFT = 62;
-    private static final double RIGHT = 118;
     private static final double STEP_RIGHT = 74;
-    private static final double TOP = 46;
-    private static final double BELOW = 62;
     private static final double MOST_HEIGHT = 560;
 
     /** Room around what is seen, and below the ground, micrometres. */
@@ -42,7 +38,7 @@ final class FoldView {
         this.road = step == folding.shapes().size() - 1;
         this.id = id;
         this.width = road ? View.WIDTH : STEP_WIDTH;
-        this.canvas = canvas(width - LEFT - (road ? RIGHT : STEP_RIGHT));
+        this.canvas = canvas(width - Picture.LEFT - (road ? Picture.RIGHT : STEP_RIGHT));
         this.solids = new Solids(seen, canvas, id);
     }
 
@@ -92,7 +88,14 @@ final class FoldView {
         Interval high = new Interval(up.least() - AROUND, up.most() + AROUND);
         double scale = Canvas.fit(wide, high, room, MOST_HEIGHT);
         long missing = Math.max(0, (long) (room / scale * 1e6) - wide.length()) / 2;
-        return new Canvas(new Interval(wide.least() - missing, wide.most() + missing), high, scale, LEFT, TOP, 0, 0);
+        return new Canvas(
+                new Interval(wide.least() - missing, wide.most() + missing),
+                high,
+                scale,
+                Picture.LEFT,
+                Picture.TOP,
+                0,
+                0);
     }
 
     private void add(List<Flat> all, List<Prism> prisms) {
@@ -100,25 +103,9 @@ final class FoldView {
     }
 
     private Markup make() {
-        double height = canvas.bottom() + BELOW;
-        svg.open(
-                        "svg",
-                        "xmlns",
-                        "http://www.w3.org/2000/svg",
-                        "viewBox",
-                        "0 0 " + Canvas.px(width) + " " + Canvas.px(height),
-                        "role",
-                        "img",
-                        "aria-labelledby",
-                        id + "-title " + id + "-desc",
-                        "font-family",
-                        "system-ui, sans-serif",
-                        "font-size",
-                        String.valueOf(Label.SIZE))
-                .line();
+        double height = canvas.bottom() + Picture.BELOW;
         String what = road ? "The carriage on the road" : "The carriage on the way to the road";
-        svg.leaf("title", what + ", seen " + seen.words(), "id", id + "-title").line();
-        svg.leaf("desc", description(), "id", id + "-desc").line();
+        Picture.open(svg, id, width, height, what + ", seen " + seen.words(), description());
         ground();
         structure();
         arms();

@@ -25,29 +25,13 @@ final class Inset {
         Canvas canvas = canvas(seen, gap);
         double height = canvas.bottom() + BELOW;
         Markup svg = new Markup();
-        svg.open(
-                        "svg",
-                        "xmlns",
-                        "http://www.w3.org/2000/svg",
-                        "viewBox",
-                        "0 0 " + Canvas.px(WIDTH) + " " + Canvas.px(height),
-                        "role",
-                        "img",
-                        "aria-labelledby",
-                        ID + "-title " + ID + "-desc",
-                        "font-family",
-                        "system-ui, sans-serif",
-                        "font-size",
-                        String.valueOf(Label.SIZE))
-                .line();
-        svg.leaf("title", "The tightest place, enlarged", "id", ID + "-title").line();
-        svg.leaf(
-                        "desc",
-                        gap.subject() + ": " + gap.measured() + ", must be " + gap.limit() + ", seen " + seen.words()
-                                + ".",
-                        "id",
-                        ID + "-desc")
-                .line();
+        Picture.open(
+                svg,
+                ID,
+                WIDTH,
+                height,
+                "The tightest place, enlarged",
+                gap.subject() + ": " + gap.measured() + ", must be " + gap.limit() + ", seen " + seen.words() + ".");
         Layers.draw(svg, scene, seen, canvas, ID);
         lines(svg, seen, canvas, gap);
         key(svg, 20, Ink.of(gap), "none", "gap " + gap.measured());

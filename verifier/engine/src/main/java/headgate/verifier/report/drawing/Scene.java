@@ -124,7 +124,7 @@ public record Scene(
      * @param stowed all of it, stowed
      * @param reach the outline of the reach; one point if it is one
      * @param reachHeight heights of the tool point in the reach
-     * @param simplified true if it has too many parts, and boxes are drawn in their place
+     * @param boxed true if it has too many parts, and boxes are drawn in their place
      */
     public record HeadShape(
             List<Prism> fixed,
@@ -132,7 +132,7 @@ public record Scene(
             List<Prism> stowed,
             List<Point> reach,
             Interval reachHeight,
-            boolean simplified) {
+            boolean boxed) {
 
         /** Copies the lists. */
         public HeadShape {

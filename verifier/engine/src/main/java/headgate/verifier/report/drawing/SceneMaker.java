@@ -122,7 +122,7 @@ public final class SceneMaker {
         Occupied moving =
                 Occupied.of(work.moving()).and(Occupied.of(work.carried())).over(work.region());
         Occupied away = Occupied.of(stowed);
-        boolean simplified =
+        boolean boxed =
                 List.of(fixed, moving, away).stream().anyMatch(o -> o.prisms().size() > MOST_PARTS);
         List<Point> reach = work.region().corners();
         return new Scene.HeadShape(
@@ -131,7 +131,7 @@ public final class SceneMaker {
                 few(turned(away, head)),
                 head.turned() ? reach.stream().map(Point::turned).toList() : reach,
                 work.region().height(),
-                simplified);
+                boxed);
     }
 
     private static Occupied turned(Occupied volume, Fitted head) {

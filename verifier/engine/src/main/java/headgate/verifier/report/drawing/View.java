@@ -11,11 +11,6 @@ final class View {
     /** Width of every picture, pixels. */
     static final double WIDTH = 1040;
 
-    private static final double LEFT = 62;
-    private static final double RIGHT = 118;
-    private static final double TOP = 46;
-    private static final double BELOW = 62;
-
     /** Room inside the plot, over or under everything else, for the label of the gap. */
     private static final double ROOM = 36;
 
@@ -43,7 +38,7 @@ final class View {
         Interval right = new Interval(corners[0].right() - AROUND, corners[1].right() + AROUND);
         long lowest = seen == Projection.ABOVE ? corners[0].up() - AROUND : Math.min(0, corners[0].up());
         Interval up = new Interval(lowest, corners[1].up() + AROUND);
-        double room = WIDTH - LEFT - RIGHT;
+        double room = WIDTH - Picture.LEFT - Picture.RIGHT;
         double scale = Canvas.fit(right, up, room, seen == Projection.ABOVE ? MOST_HEIGHT_ABOVE : MOST_HEIGHT);
         // A narrow scene is seen with more ground on either side rather than in a narrow plot.
         long missing = Math.max(0, (long) (room / scale * 1e6) - right.length()) / 2;
@@ -52,8 +47,8 @@ final class View {
                 new Interval(right.least() - missing, right.most() + missing),
                 up,
                 scale,
-                LEFT,
-                TOP,
+                Picture.LEFT,
+                Picture.TOP,
                 over ? ROOM : 0,
                 over ? 0 : ROOM);
     }
@@ -72,25 +67,8 @@ final class View {
 
     private Markup make() {
         String id = seen.id();
-        double height = canvas.bottom() + BELOW;
-        svg.open(
-                        "svg",
-                        "xmlns",
-                        "http://www.w3.org/2000/svg",
-                        "viewBox",
-                        "0 0 " + Canvas.px(WIDTH) + " " + Canvas.px(height),
-                        "role",
-                        "img",
-                        "aria-labelledby",
-                        id + "-title " + id + "-desc",
-                        "font-family",
-                        "system-ui, sans-serif",
-                        "font-size",
-                        String.valueOf(Label.SIZE))
-                .line();
-        svg.leaf("title", "The carriage with its heads, seen " + seen.words(), "id", id + "-title")
-                .line();
-        svg.leaf("desc", description(), "id", id + "-desc").line();
+        double height = canvas.bottom() + Picture.BELOW;
+        Picture.open(svg, id, WIDTH, height, "The carriage with its heads, seen " + seen.words(), description());
         Layers.draw(svg, scene, seen, canvas, id);
         topLabels();
         Axes.draw(svg, canvas, seen);
@@ -153,7 +131,7 @@ final class View {
         for (Scene.Beam beam : frontToRear) {
             double y = canvas.y(beam.x()) + 5;
             if (y - last >= 18) {
-                Label.draw(svg, canvas.end() + 8, y, "start", Label.cut("beam " + beam.id(), RIGHT - 12));
+                Label.draw(svg, canvas.end() + 8, y, "start", Label.cut("beam " + beam.id(), Picture.RIGHT - 12));
                 last = y;
             }
         }

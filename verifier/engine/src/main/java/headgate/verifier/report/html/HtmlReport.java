@@ -215,7 +215,7 @@ public final class HtmlReport {
         marked(
                 "Numbers in the pictures",
                 e -> e.witness().flatMap(Witness::fold).isEmpty());
-        if (report.scene().workers().stream().anyMatch(w -> w.shape().simplified())) {
+        if (report.scene().workers().stream().anyMatch(w -> w.shape().boxed())) {
             page.leaf("p", "A head has too many parts to be drawn one by one; the box around them is drawn.")
                     .line();
         }

@@ -167,9 +167,7 @@ public final class KeepsPace implements Rule {
         if (pace.keptOff() > 0) {
             finding.term("of the band, kept off by an interlock", pace.keptOff(), Dimension.SHARE);
         }
-        List<PlantClass> unknown = weeds.classes().stream()
-                .filter(kind -> weeds.success(kind).isEmpty())
-                .toList();
+        List<PlantClass> unknown = weeds.withoutSuccess();
         String assumed = unknown.isEmpty()
                 ? ""
                 : " Treated weeds are taken not to grow on, since the crop plan gives no success for "
@@ -182,7 +180,7 @@ public final class KeepsPace implements Rule {
             bestSpeed(plan, weeds, turns).ifPresent(v -> finding.propose(new SetSpeed(v)));
             return finding.decide(said + ": " + cause(pace, wanted) + "." + assumed);
         }
-        if (weeds.recall().isEmpty() && weeds.sizes().isEmpty()) {
+        if (weeds.withoutRecall()) {
             return finding.end(
                     Outcome.CAUTION,
                     said + ". PERFECT PERCEPTION ASSUMED: the crop plan does not say how many are seen." + assumed);
